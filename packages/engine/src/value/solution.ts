@@ -1,0 +1,73 @@
+import type { Lie, Surface } from '../quantity/lies.ts';
+import type { PlanePoint } from '../quantity/points.ts';
+import type { Option } from '../player/option.ts';
+import type { HoleGround } from '../ground/hole.ts';
+
+/** Where the ball is, and what it is played from. */
+export interface BallState {
+  readonly at: PlanePoint;
+  readonly lie: Lie;
+}
+
+/** One stroke to be played: an option and the bearing of its aim line, radians clockwise from north. */
+export interface Stroke {
+  readonly option: Option;
+  readonly bearingRad: number;
+}
+
+/** A stroke with what it costs: expected strokes to hole out, this one included, the rest of the hole played best. */
+export interface Candidate extends Stroke {
+  readonly strokes: number;
+}
+
+/** Chances of where the ball comes to rest (for a penalty or out: the last stroke's ball). They sum to 1. */
+export type Chances = { readonly [S in 'green' | 'fairway' | 'rough' | 'bunker' | 'penalty' | 'outOfBounds' | 'recovery' | 'unmapped']: number };
+
+/** A stroke priced by dense quadrature: no lattice between the pattern and the ground. */
+export interface Priced extends Candidate {
+  readonly chances: Chances;
+  /** Chance of finishing in each mapped area, by its index in `ground.areas`; -1 is bare rough, -2 unmapped. */
+  readonly areaChances: ReadonlyMap<number, number>;
+  /** Expected cost (1 + strokes from there, penalties in) of the balls that finish in each of these, times their chance. */
+  readonly areaCosts: ReadonlyMap<number, number>;
+  /** Distance from the flag at rest, of balls in play. */
+  readonly proximityMeanM: number;
+  readonly proximityMedianM: number;
+  /** The good strike's mean: where it pitches and where it finishes. */
+  readonly lands: PlanePoint;
+  readonly finishes: PlanePoint;
+}
+
+export interface SolveStatus {
+  readonly states: number;
+  readonly options: number;
+  readonly sweeps: number;
+  /** Largest change of any state in the last sweep, strokes. */
+  readonly residual: number;
+  readonly converged: boolean;
+}
+
+/** Expected strokes from everywhere on a hole, and the questions one asks of it. Nothing in it changes after the solve. */
+export interface HoleSolution {
+  readonly ground: HoleGround;
+  readonly status: SolveStatus;
+  /** The surface as painted. */
+  surfaceAt(p: PlanePoint): Surface;
+  /** Index in `ground.areas` of the topmost area; -1 on bare rough, -2 on unmapped ground. */
+  areaAt(p: PlanePoint): number;
+  /** More than 40 yd from anything mapped for this hole. */
+  isUnmapped(p: PlanePoint): boolean;
+  /**
+   * Strokes still to play for a ball at rest at `p`: putts on the green, V from a lie, penalty and relief in a penalty area,
+   * stroke and distance to `from` when out (or with no legal drop). Interpolated; within about 0.01 of a query.
+   */
+  strokesAtRest(p: PlanePoint, from: BallState): number;
+  /** The exhaustive answer from a state: the best aim of each local minimum of each option, best first, within `withinStrokes` of the best. */
+  best(from: BallState, withinStrokes?: number): readonly Candidate[];
+  /** The best stroke of one option from a state. `undefined` if it is not available there. */
+  bestOf(from: BallState, option: Option): Candidate | undefined;
+  /** A stroke's expected strokes by the fast rule; for scanning. */
+  strokesOf(from: BallState, stroke: Stroke): number;
+  /** A stroke priced densely; for showing. */
+  price(from: BallState, stroke: Stroke): Priced;
+}

@@ -1,0 +1,20 @@
+import { defineConfig } from 'vitest/config';
+
+/** Two projects: `unit` stays well under a minute; `slow` holds calibration samples and fuzzing. Tests stand beside what they test. */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['packages/*/src/**/*.test.ts', 'bench/src/**/*.test.ts', 'scripts/**/*.test.ts'],
+          exclude: ['**/*.slow.test.ts', '**/node_modules/**'],
+          testTimeout: 20_000,
+        },
+      },
+      {
+        test: { name: 'slow', include: ['packages/*/src/**/*.slow.test.ts', 'bench/src/**/*.slow.test.ts'], testTimeout: 240_000 },
+      },
+    ],
+  },
+});
