@@ -13,7 +13,11 @@ export default defineConfig({
         },
       },
       {
-        test: { name: 'slow', include: ['packages/*/src/**/*.slow.test.ts', 'bench/src/**/*.slow.test.ts'], testTimeout: 240_000 },
+        test: {
+          name: 'slow',
+          include: ['packages/*/src/**/*.slow.test.ts', 'bench/src/**/*.slow.test.ts'],
+          testTimeout: 240_000,
+        },
       },
     ],
   },

@@ -29,6 +29,7 @@ const shown = (text: string): string => {
 
 /** One line for a person: file, place, found, expected, what was done. */
 export function wordFault(f: Fault): string {
-  const place = f.line === undefined ? (f.at ?? '') : `line ${f.line}${f.column === undefined ? '' : `, column ${f.column}`}`;
+  const place =
+    f.line === undefined ? (f.at ?? '') : `line ${f.line}${f.column === undefined ? '' : `, column ${f.column}`}`;
   return `${f.file}${place ? `: ${place}` : ''}: found ${shown(f.found)}; expected ${shown(f.expected)}${f.done ? `; ${f.done}` : ''} [${f.code}]`;
 }

@@ -21,7 +21,11 @@ export interface Candidate extends Stroke {
 }
 
 /** Chances of where the ball comes to rest (for a penalty or out: the last stroke's ball). They sum to 1. */
-export type Chances = { readonly [S in 'green' | 'fairway' | 'rough' | 'bunker' | 'penalty' | 'outOfBounds' | 'recovery' | 'unmapped']: number };
+export type Chances = {
+  readonly [
+    S in 'green' | 'fairway' | 'rough' | 'bunker' | 'penalty' | 'outOfBounds' | 'recovery' | 'unmapped'
+  ]: number;
+};
 
 /** A stroke priced by dense quadrature: no lattice between the pattern and the ground. */
 export interface Priced extends Candidate {
