@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { referenceHole, referencePlayer, referenceSolution } from '../../packages/engine/src/value/testdata/load.ts';
+import { referenceHole, referencePlayer, referenceSolution } from '@leeway/engine/testdata';
 import { naiveSolution } from './naiveSolution.ts';
 
 const rival = naiveSolution(referenceHole('h1_par3_125'), referencePlayer('player'), {

@@ -1,6 +1,5 @@
 import type {
   BallState,
-  Candidate,
   Chances,
   HoleGround,
   HoleSolution,
