@@ -1,4 +1,14 @@
-#!/usr/bin/env node
 import { main } from './main.ts';
 
-process.exitCode = await main(process.argv.slice(2));
+// A reader that stops early (`| head`) is no fault of ours: end quietly.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error) => {
+    if ('code' in error && error.code === 'EPIPE') process.exit(process.exitCode ?? 0);
+    throw error;
+  });
+}
+
+process.exitCode = await main(process.argv.slice(2), {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+});
