@@ -65,6 +65,13 @@ describe('a stated player', () => {
     expect(option.byLie.fairway).toEqual({ parts, rest: true });
   });
 
+  it('stands for tee and fairway without a lie beside a pattern with one, and brings weights to 1', () => {
+    const rounded = [{ ...GOOD, weight: 0.799 }, FAT];
+    const option = only(playerModel(file({ patterns: [stated({ components: rounded }), stated({ lie: 'rough' })] })));
+    expect(Object.keys(option.byLie).toSorted()).toEqual(['fairway', 'rough', 'tee']);
+    expect(good(option)?.weight).toBeCloseTo(0.799 / 0.999, 12);
+  });
+
   it('scales a pattern without a lie by its own multipliers of a lie', () => {
     const lies = { rough: { distance: 0.9, spread: 1.3 } };
     const option = only(playerModel(file({ patterns: [stated()], lies })));

@@ -5,7 +5,7 @@ import type { ClubInBag, PlayerFile, PuttingParameters, StoredFit, StoredPattern
 import { carryBelief, claimedCarry, type KnownCarry } from './ladder.ts';
 import { DRIVER_OFF_FAIRWAY, effectOf } from './lieEffect.ts';
 import type { Evidence, NormalPart, Option, Pattern, PatternDoubt, PlayerModel, PuttingRow } from './option.ts';
-import { fromLie, partsOf, widen } from './pattern.ts';
+import { fromLie, partsOf, tidyParts, widen } from './pattern.ts';
 import { factorsOf, onCoursePrior } from './prior.ts';
 import { puttingPrior, puttingRows } from './putting.ts';
 import { pooledSpread } from './pooled.ts';
@@ -161,7 +161,7 @@ interface Basis {
 }
 
 const fromFit = (pattern: StoredPattern, fit: StoredFit): Basis => ({
-  parts: pattern.components,
+  parts: tidyParts(pattern.components),
   evidence: 'fitted',
   doubt: {
     balls: fit.n,

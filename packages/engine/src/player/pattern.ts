@@ -103,6 +103,20 @@ export function withMishitShare(parts: readonly NormalPart[], share: number): re
   return parts.map((p, i) => ({ ...p, weight: i === 0 ? 1 - share : (p.weight * share) / (1 - good) }));
 }
 
+/** The narrowest spread that a pattern may have, metres: far under a ball's width, and enough for every density to be finite. */
+const LEAST_SD_M = 0.01;
+
+/** Parts as a file gives them, with weights that sum to 1 exactly and spreads of at least a centimetre. */
+export function tidyParts(parts: readonly NormalPart[]): readonly NormalPart[] {
+  const total = parts.reduce((sum, p) => sum + p.weight, 0);
+  return parts.map((p) => ({
+    ...p,
+    weight: Math.abs(total - 1) < 1e-12 ? p.weight : p.weight / total,
+    sdAlongM: Math.max(LEAST_SD_M, p.sdAlongM),
+    sdAcrossM: Math.max(LEAST_SD_M, p.sdAcrossM),
+  }));
+}
+
 /** A pattern from another lie: scaled as a whole by `distance`, its spreads multiplied beyond that, its mishits more frequent. */
 export function fromLie(
   parts: readonly NormalPart[],

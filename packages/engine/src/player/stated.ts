@@ -3,7 +3,7 @@ import { isFullSwing, readClub } from './club.ts';
 import type { PlayerFile, StoredPattern } from './file.ts';
 import { effectOf } from './lieEffect.ts';
 import type { Option, Pattern, PatternDoubt } from './option.ts';
-import { fromLie } from './pattern.ts';
+import { fromLie, tidyParts } from './pattern.ts';
 
 const CERTAIN: PatternDoubt = {
   balls: 0,
@@ -16,7 +16,8 @@ const CERTAIN: PatternDoubt = {
 
 /**
  * The options of a stated player: exactly the stated patterns. One with a lie stands for that lie as it is, and an option with any
- * such pattern is not available from a lie it does not state; one without is for tee and fairway, and other lies change it.
+ * such pattern is not available from a lie it does not state; one without is for tee and fairway, and other lies change it. Where an
+ * option has both kinds, the one without a lie stands for tee and fairway only.
  */
 export function statedOptions(file: PlayerFile): readonly Option[] {
   const byName = new Map<string, StoredPattern[]>();
@@ -33,12 +34,14 @@ export function statedOptions(file: PlayerFile): readonly Option[] {
   });
 }
 
-const patternOf = (p: StoredPattern): Pattern => ({ parts: p.components, rest: p.rest ?? false });
+const patternOf = (p: StoredPattern): Pattern => ({ parts: tidyParts(p.components), rest: p.rest ?? false });
 
 function statedByLie(patterns: readonly StoredPattern[]): { readonly [L in Lie]?: Pattern } {
   const byLie: { [L in Lie]?: Pattern } = {};
   for (const lie of LIES) {
-    const stated = patterns.find((p) => p.lie === lie);
+    const stated =
+      patterns.find((p) => p.lie === lie) ??
+      (lie === 'tee' || lie === 'fairway' ? patterns.find((p) => p.lie === undefined) : undefined);
     if (stated !== undefined) byLie[lie] = patternOf(stated);
   }
   return byLie;
@@ -46,7 +49,7 @@ function statedByLie(patterns: readonly StoredPattern[]): { readonly [L in Lie]?
 
 function everyLie(file: PlayerFile, p: StoredPattern): { readonly [L in Lie]?: Pattern } {
   const from = (lie: 'rough' | 'bunker' | 'recovery'): Pattern => ({
-    parts: fromLie(p.components, effectOf(file, lie)),
+    parts: fromLie(tidyParts(p.components), effectOf(file, lie)),
     rest: p.rest ?? false,
   });
   const grass = { tee: patternOf(p), fairway: patternOf(p), rough: from('rough'), bunker: from('bunker') };
