@@ -1,0 +1,238 @@
+import {
+  type Choice,
+  type Doubt,
+  doubtOf,
+  fromFlag,
+  lengthM,
+  type HoleGround,
+  type HolePlan,
+  type PlannedShot,
+  type PlanePoint,
+  type ShownStroke,
+  standardError,
+  type Units,
+  wordBecause,
+  wordReason,
+  wordStartLine,
+} from '@leeway/engine';
+import { type HoleDocument, PLAN_VERSION, type PlanDocument, type ShotDocument, type StrokeDocument } from './plan.ts';
+
+/** What a plan document says besides its holes. */
+export interface PlanHeading {
+  readonly player: string;
+  readonly course?: string;
+  readonly attribution?: string;
+  /** Units of the words; the figures are always in metres. */
+  readonly units: Units;
+}
+
+const DEGREE_DECIMALS = 9;
+const METRE_DECIMALS = 3;
+const STROKE_DECIMALS = 6;
+const CHANCE_DECIMALS = 9;
+
+/** The day that stored carries are for. */
+const REFERENCE_DAY = { windMps: 0, temperatureC: 20, pressureHpa: 1013.25, humidityPercent: 50 };
+
+/** Plans of one hole or many as one document. `milliseconds` by hole is given only when timings are asked for. */
+export function planDocument(
+  plans: readonly HolePlan[],
+  heading: PlanHeading,
+  milliseconds: readonly number[] = [],
+): PlanDocument {
+  const { course, attribution } = heading;
+  const holes = plans.map((plan, i) => holeDocument(plan, heading.units, milliseconds[i]));
+  return {
+    version: PLAN_VERSION,
+    ...(course === undefined ? {} : { course }),
+    ...(attribution === undefined ? {} : { attribution }),
+    day: REFERENCE_DAY,
+    player: { name: heading.player },
+    ...(plans.length > 1 ? { round: roundOf(plans) } : {}),
+    holes,
+  };
+}
+
+function roundOf(plans: readonly HolePlan[]): NonNullable<PlanDocument['round']> {
+  const shots = plans.flatMap((plan) => plan.shots.map((shot) => shot.choice.answer));
+  const expected = plans.reduce((sum, plan) => sum + (plan.shots[0]?.choice.answer.strokes ?? 0), 0);
+  const [first] = shots;
+  const nudges = shots.flatMap((shown) => shown.nudges);
+  const se = standardError(nudges);
+  const base =
+    first === undefined
+      ? { se, balls: 0, lo80: expected, hi80: expected }
+      : doubtOf(expected, nudges, first.priced.option);
+  const balls = Math.min(...shots.map((shown) => shown.priced.option.doubt.balls));
+  return {
+    par: plans.reduce((sum, plan) => sum + plan.solution.ground.par, 0),
+    expectedStrokes: round(expected, STROKE_DECIMALS),
+    doubt: doubtDocument({ ...base, balls }),
+  };
+}
+
+/** One hole of a plan. */
+export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number): HoleDocument {
+  const { ground, status } = plan.solution;
+  const [first] = plan.shots;
+  if (first === undefined) throw new RangeError('A plan without shots has no document.');
+  const shots = plan.shots.map((shot) => shotDocument(shot, ground, units));
+  return {
+    hole: ground.hole,
+    ...(ground.name === undefined ? {} : { name: ground.name }),
+    par: ground.par,
+    ...(ground.parGuessed ? { parGuessed: true as const } : {}),
+    lengthM: round(lengthM(ground.line), METRE_DECIMALS),
+    flag: { ...geo(ground, ground.flag), from: ground.flagFrom },
+    expectedStrokes: round(first.choice.answer.strokes, STROKE_DECIMALS),
+    doubt: doubtDocument(first.doubtOf(first.choice.answer)),
+    solver: {
+      states: status.states,
+      options: status.options,
+      sweeps: status.sweeps,
+      residual: round(status.residual, STROKE_DECIMALS),
+      converged: status.converged,
+      ...(milliseconds === undefined ? {} : { milliseconds: round(milliseconds, 1) }),
+    },
+    shots,
+    ...(plan.stuck === undefined ? {} : { endsEarly: `no way on was found from ${plan.stuck.lie}` }),
+  };
+}
+
+/** One shot of a plan. */
+export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units): ShotDocument {
+  const { choice } = shot;
+  const { answer, plain, number } = choice;
+  const stroke = (shown: ShownStroke): StrokeDocument => strokeDocument(shot, ground, shown);
+  const { option, aim, spot, expectedStrokes, doubt, flagged } = stroke(answer);
+  const plainLine = plain && {
+    option: named(plain.shown),
+    expectedStrokes: round(plain.shown.strokes, STROKE_DECIMALS),
+    doubt: doubtDocument(shot.doubtOf(plain.shown)),
+  };
+  return {
+    from: geo(ground, choice.from.at),
+    lie: choice.from.lie,
+    ...(shot.dropped ? { dropped: true as const } : {}),
+    toFlagM: round(choice.toFlagM, METRE_DECIMALS),
+    landsM: round(choice.landsM, METRE_DECIMALS),
+    finishesM: round(choice.finishesM, METRE_DECIMALS),
+    todaysNumber: {
+      toLandingM: round(number.toLandingM, METRE_DECIMALS),
+      windM: round(number.windM, METRE_DECIMALS),
+      slopeM: round(number.slopeM, METRE_DECIMALS),
+      airM: round(number.airM, METRE_DECIMALS),
+      lieM: round(number.lieM, METRE_DECIMALS),
+      playsM: round(number.playsM, METRE_DECIMALS),
+    },
+    option,
+    evidence: answer.priced.option.evidence,
+    aim,
+    spot,
+    ...(choice.startLine === undefined ? {} : { startLine: wordStartLine(choice.startLine, units) }),
+    expectedStrokes,
+    doubt,
+    ...(flagged === undefined ? {} : { flagged }),
+    ...(plainLine === undefined ? {} : plain?.kind === 'flag' ? { atFlag: plainLine } : { middleOfFairway: plainLine }),
+    chances: chancesDocument(answer),
+    room: choice.room.map((arms) => ({
+      more: arms.more,
+      leftM: arm(arms.leftM),
+      rightM: arm(arms.rightM),
+      shortM: arm(arms.shortM),
+      longM: arm(arms.longM),
+    })),
+    proximity: {
+      meanM: round(answer.priced.proximityMeanM, METRE_DECIMALS),
+      medianM: round(answer.priced.proximityMedianM, METRE_DECIMALS),
+    },
+    reasons: choice.reasons.map((reason) => wordReason(reason, choice, ground, units)),
+    alternatives: choice.alternatives.map(({ shown, because }) => ({
+      ...stroke(shown),
+      costsMore: more(choice, shown),
+      why: wordBecause(because, '', units),
+    })),
+    ...(choice.simplest === undefined ? {} : { simplest: stroke(choice.simplest) }),
+    ...(choice.heldBack === undefined ? {} : { heldBack: stroke(choice.heldBack) }),
+    ...(choice.named.length === 0
+      ? {}
+      : {
+          named: choice.named.map((shown) => ({
+            ...stroke(shown),
+            costsMore: more(choice, shown),
+            chances: chancesDocument(shown),
+          })),
+        }),
+    ...(choice.worthLearning.length === 0
+      ? {}
+      : {
+          worthLearning: choice.worthLearning.map((lesson) => ({
+            ...stroke(lesson.shown),
+            savesStrokes: round(lesson.savesStrokes, STROKE_DECIMALS),
+          })),
+        }),
+  };
+}
+
+function strokeDocument(shot: PlannedShot, ground: HoleGround, shown: ShownStroke): StrokeDocument {
+  const mark = (at: PlanePoint) => {
+    const { beyondFlagM, rightOfFlagM } = fromFlag(shot.choice, ground, { spot: at });
+    return {
+      ...geo(ground, at),
+      beyondFlagM: round(beyondFlagM, METRE_DECIMALS),
+      rightOfFlagM: round(rightOfFlagM, METRE_DECIMALS),
+    };
+  };
+  return {
+    option: named(shown),
+    aim: mark(shown.aim),
+    spot: mark(shown.spot),
+    expectedStrokes: round(shown.strokes, STROKE_DECIMALS),
+    doubt: doubtDocument(shot.doubtOf(shown)),
+    ...(shown.flagged.length === 0
+      ? {}
+      : {
+          flagged: shown.flagged.map(({ kind, name, id }) => ({ kind, ...(name === undefined ? {} : { name }), id })),
+        }),
+  };
+}
+
+const named = (shown: ShownStroke) => ({ club: shown.priced.option.club, swing: shown.priced.option.swing });
+
+const more = (choice: Choice, shown: ShownStroke): number =>
+  round(shown.strokes - choice.answer.strokes, STROKE_DECIMALS);
+
+const arm = (m: number | null): number | null => (m === null ? null : round(m, METRE_DECIMALS));
+
+function chancesDocument(shown: ShownStroke): ShotDocument['chances'] {
+  const { green, fairway, rough, bunker, penalty, outOfBounds, recovery, unmapped } = shown.priced.chances;
+  const r = (chance: number): number => round(chance, CHANCE_DECIMALS);
+  return {
+    green: r(green),
+    fairway: r(fairway),
+    rough: r(rough),
+    bunker: r(bunker),
+    penalty: r(penalty),
+    outOfBounds: r(outOfBounds),
+    recovery: r(recovery),
+    unmapped: r(unmapped),
+  };
+}
+
+const doubtDocument = (doubt: Doubt): Doubt => ({
+  se: round(doubt.se, STROKE_DECIMALS),
+  balls: doubt.balls,
+  lo80: round(doubt.lo80, STROKE_DECIMALS),
+  hi80: round(doubt.hi80, STROKE_DECIMALS),
+});
+
+function geo(ground: HoleGround, at: PlanePoint): { lon: number; lat: number } {
+  const { lon, lat } = ground.frame.toGeo(at);
+  return { lon: round(lon, DEGREE_DECIMALS), lat: round(lat, DEGREE_DECIMALS) };
+}
+
+/** Rounded to so many decimals, never minus nought. */
+function round(n: number, decimals: number): number {
+  const rounded = Number(n.toFixed(decimals));
+  return rounded === 0 ? 0 : rounded;
+}

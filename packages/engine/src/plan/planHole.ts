@@ -1,0 +1,66 @@
+import type { PlayerModel } from '../player/option.ts';
+import type { BallState, HoleSolution, SolveStatus, Stroke } from '../value/solution.ts';
+import { choose, type Choice } from '../choice/choose.ts';
+import { doubtOf, type Doubt, type Nudge } from '../choice/doubt.ts';
+import type { ShownStroke } from '../choice/shown.ts';
+import { nextBall } from './relief.ts';
+
+/** One shot of a plan. The doubt of a stroke holds its own and that of the shots planned after it. */
+export interface PlannedShot {
+  readonly choice: Choice;
+  readonly doubtOf: (shown: ShownStroke) => Doubt;
+  /** The ball is here by a drop or by stroke and distance. */
+  readonly dropped: boolean;
+}
+
+export interface HolePlan {
+  readonly solution: HoleSolution;
+  readonly status: SolveStatus;
+  readonly shots: readonly PlannedShot[];
+  /** Why the plan ends before the green: no option can be played from this lie, or it would go on for ever. */
+  readonly stuck: BallState | undefined;
+}
+
+/** A plan of more shots than this is going round in circles. */
+const MOST_SHOTS = 12;
+
+/** The plan from the tee: each next shot from where the spot of the one before lies, or its drop, until the spot is on the green. */
+export const planHole = (solution: HoleSolution, player: PlayerModel, named: readonly Stroke[] = []): HolePlan =>
+  planFrom(solution, player, { at: solution.ground.ball, lie: 'tee' }, named);
+
+/** The plan from any state. Named strokes are priced beside the first shot. */
+export function planFrom(
+  solution: HoleSolution,
+  player: PlayerModel,
+  from: BallState,
+  named: readonly Stroke[] = [],
+): HolePlan {
+  const choices: { choice: Choice; dropped: boolean }[] = [];
+  let state: BallState | undefined = from;
+  let dropped = false;
+  while (state !== undefined && choices.length < MOST_SHOTS) {
+    const choice = choose(solution, player, state, choices.length === 0 ? named : []);
+    if (choice === undefined) break;
+    choices.push({ choice, dropped });
+    const next = nextBall(solution, state, choice.answer.spot);
+    state = next?.state;
+    dropped = next?.dropped ?? false;
+  }
+  return { solution, status: solution.status, shots: withDoubt(choices), stuck: state };
+}
+
+/** From the last shot back: what is doubtful later is doubtful now, and adds up where two shots use one option. */
+function withDoubt(choices: readonly { choice: Choice; dropped: boolean }[]): PlannedShot[] {
+  const shots: PlannedShot[] = [];
+  let later: readonly Nudge[] = [];
+  for (const { choice, dropped } of choices.toReversed()) {
+    const after = later;
+    shots.unshift({
+      choice,
+      dropped,
+      doubtOf: (shown) => doubtOf(shown.strokes, [...shown.nudges, ...after], shown.priced.option),
+    });
+    later = [...choice.answer.nudges, ...after];
+  }
+  return shots;
+}
