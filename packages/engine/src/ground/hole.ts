@@ -1,14 +1,9 @@
-import type { GeoPoint, PlanePoint } from '../quantity/points.ts';
+import type { Frame } from '../geometry/frame.ts';
+import type { Polygon, Ring } from '../geometry/polygon.ts';
 import type { Surface } from '../quantity/lies.ts';
+import type { PlanePoint } from '../quantity/points.ts';
 
-/** A closed ring without its repeated last vertex, in either winding. */
-export type Ring = readonly PlanePoint[];
-
-/** An outer ring with the rings cut out of it. Filled by the even-odd rule. */
-export interface Polygon {
-  readonly outer: Ring;
-  readonly inner: readonly Ring[];
-}
+export type { Frame, Polygon, Ring };
 
 /** One mapped piece of ground of a hole. */
 export interface Area {
@@ -30,13 +25,6 @@ export interface Caution {
   /** A closed outline, or an open line (roads and paths). */
   readonly points: readonly PlanePoint[];
   readonly closed: boolean;
-}
-
-/** Plane <-> Earth for one hole. */
-export interface Frame {
-  readonly origin: GeoPoint;
-  toPlane(p: GeoPoint): PlanePoint;
-  toGeo(p: PlanePoint): GeoPoint;
 }
 
 /** The ground of one hole, ready for the solver: where no area lies, the ground is rough. */
