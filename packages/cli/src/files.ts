@@ -1,10 +1,10 @@
 import { randomBytes } from 'node:crypto';
 import { link, lstat, mkdir, open, realpath, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import type { Fault, Read } from '@leeway/contract';
+import { type Fault, GROUND_CAPS, type Read } from '@leeway/contract';
 
 /** Most bytes that a file of each kind may have; larger ones are refused before they are read. */
-export const CAP_BYTES = { player: 16e6, shots: 64e6, ground: 96e6 } as const;
+export const CAP_BYTES = { player: 16e6, shots: 64e6, ground: GROUND_CAPS.characters } as const;
 
 const CHUNK_BYTES = 1 << 20;
 
