@@ -1,0 +1,199 @@
+import type { HoleDocument, PlanDocument, ShotDocument, StrokeDocument } from '@leeway/contract';
+import {
+  ballsIn100,
+  capital,
+  cautionWords,
+  lengthWords,
+  optionWords,
+  spotWords,
+  strokesWords,
+  wholeLength,
+} from '@leeway/engine';
+import type { Units } from './quantities.ts';
+
+const ORDINALS = ['Tee', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth', 'Ninth', 'Tenth'];
+/** A difference below this is called a tie. */
+const TIE = 0.02;
+/** A stroke is said to start away from its spot when they lie this far apart. */
+const DRIFT_M = 0.75;
+const PLACES: readonly (readonly [keyof ShotDocument['chances'], string])[] = [
+  ['green', 'green'],
+  ['fairway', 'fairway'],
+  ['rough', 'rough'],
+  ['bunker', 'sand'],
+  ['recovery', 'trees'],
+  ['penalty', 'penalty area'],
+  ['outOfBounds', 'out of bounds'],
+  ['unmapped', 'not mapped'],
+];
+const CARE =
+  'Nobody in range before you play; shout at once when a ball goes astray; off the course when lightning is about. The committee, its local rules and the Rules of Golf come first.';
+
+/** A plan as a caddie would write it down. */
+export function planNote(document: PlanDocument, units: Units): string {
+  const { course, attribution, player, round, holes } = document;
+  const lines = [`${course === undefined ? '' : `${course}. `}Plan for ${player.name}. Calm air, level ground, 20 °C.`];
+  if (round !== undefined) {
+    lines.push(
+      `${holes.length} holes, par ${round.par}: ${strokesWords(round.expectedStrokes)} strokes${sureWords(round.expectedStrokes, round.doubt)}.`,
+    );
+  }
+  for (const hole of holes) lines.push('', ...holeNote(hole, units));
+  lines.push('', CARE);
+  if (attribution !== undefined) lines.push(attribution);
+  return `${lines.join('\n')}\n`;
+}
+
+function holeNote(hole: HoleDocument, units: Units): string[] {
+  const name = hole.name === undefined ? '' : `, ${hole.name}`;
+  const par = `par ${hole.par}${hole.parGuessed === true ? ' (from its length)' : ''}`;
+  const head = `Hole ${hole.hole}${name}, ${par}, ${lengthWords(hole.lengthM, units)}`;
+  const lines = [
+    `${head}: ${strokesWords(hole.expectedStrokes)} strokes${sureWords(hole.expectedStrokes, hole.doubt)}.`,
+  ];
+  if (hole.flag.from === 'green centre')
+    lines.push('No flag is mapped: it is taken to stand in the middle of the green.');
+  if (!hole.solver.converged)
+    lines.push('The solver stopped before its figures settled; take the second decimal lightly.');
+  hole.shots.forEach((shot, i) => {
+    lines.push('', ...shotNote(shot, units, i === 0 ? 'Tee shot' : `${ORDINALS[i] ?? `${i + 1}th`} shot`));
+  });
+  if (hole.endsEarly !== undefined) lines.push(`The plan ends here: ${hole.endsEarly}.`);
+  return lines;
+}
+
+/** One shot, in the order of a caddie's note: what and where, what it costs, how far, the chances, why, what else, how sure. */
+export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'): string[] {
+  const from = shot.lie === 'tee' ? '' : `, from ${LIE_WORDS[shot.lie]}`;
+  const dropped = shot.dropped === true ? ', after a drop' : '';
+  return [
+    `${title}: ${lengthWords(shot.toFlagM, units)} to the flag${from}${dropped}.`,
+    `  ${capital(optionWords(shot.option))}. Spot ${spotWords(shot.spot, units)}.`,
+    ...startWords(shot, units),
+    `  ${strokesWords(shot.expectedStrokes)} strokes${plainWords(shot)}.`,
+    `  ${distanceWords(shot, units)}`,
+    ...flaggedWords(shot),
+    `  Of 100 balls: ${chancesWords(shot.chances)}.`,
+    ...roomWords(shot, units),
+    ...shot.reasons.map((reason) => `  ${reason}`),
+    ...elseWords(shot, units),
+    `  How sure: ${evidenceWords(shot)}.`,
+  ];
+}
+
+const LIE_WORDS: { readonly [L in ShotDocument['lie']]: string } = {
+  tee: 'the tee',
+  fairway: 'the fairway',
+  rough: 'the rough',
+  bunker: 'sand',
+  recovery: 'the trees',
+  penalty: 'the penalty area',
+};
+
+function startWords(shot: ShotDocument, units: Units): string[] {
+  const driftM = shot.aim.rightOfFlagM - shot.spot.rightOfFlagM;
+  const drift =
+    Math.abs(driftM) < DRIFT_M
+      ? ''
+      : ` Start it ${lengthWords(Math.abs(driftM), units)} ${driftM < 0 ? 'left' : 'right'} of the spot; good strikes finish that much ${driftM < 0 ? 'right' : 'left'} of where they are pointed.`;
+  const line = shot.startLine === undefined ? '' : ` Start line: ${shot.startLine}.`;
+  return line + drift === '' ? [] : [`  ${(line + drift).trim()}`];
+}
+
+function plainWords(shot: ShotDocument): string {
+  const plain = shot.atFlag ?? shot.middleOfFairway;
+  if (plain === undefined) return '';
+  const where = shot.atFlag === undefined ? 'down the middle of the fairway' : 'straight at the flag';
+  return `; ${where} with the ${optionWords(plain.option)} ${strokesWords(plain.expectedStrokes)}`;
+}
+
+/** The parts of today's number are rounded, then summed, so that they add up as printed. */
+function distanceWords(shot: ShotDocument, units: Units): string {
+  const lands = wholeLength(shot.landsM, units);
+  const finishes = wholeLength(shot.finishesM, units);
+  const leaves =
+    shot.atFlag === undefined
+      ? `, leaves ${lengthWords(Math.hypot(shot.spot.beyondFlagM, shot.spot.rightOfFlagM), units)}`
+      : ` ${units}`;
+  const { toLandingM, windM, slopeM, airM, lieM } = shot.todaysNumber;
+  const parts = [
+    ['wind', wholeLength(windM, units)],
+    ['slope', wholeLength(slopeM, units)],
+    ['air', wholeLength(airM, units)],
+    ['lie', wholeLength(lieM, units)],
+  ] as const;
+  const told = parts.filter(([, n]) => n !== 0);
+  const plays = told.reduce((sum, [, n]) => sum + n, wholeLength(toLandingM, units));
+  const sum = told.map(([name, n]) => `, ${name} ${n < 0 ? '\u2212' : '+'}${Math.abs(n)}`).join('');
+  const verb = shot.lie === 'tee' ? 'Carries' : 'Lands';
+  return `${verb} ${lands}, finishes ${finishes}${leaves}. Today lands ${lands}${sum}, plays ${plays}.`;
+}
+
+const flaggedWords = (shot: ShotDocument): string[] =>
+  shot.flagged === undefined
+    ? []
+    : [
+        `  Caution: balls of this pattern reach ${[...new Set(shot.flagged.map(cautionNames))].join(', ')}. Be sure that nobody is there before you play.`,
+      ];
+
+const cautionNames = (c: { kind: string; name?: string | undefined }): string =>
+  cautionWords(c.name === undefined ? { kind: c.kind } : { kind: c.kind, name: c.name });
+
+const chancesWords = (chances: ShotDocument['chances']): string =>
+  PLACES.map(([key, name]) => [name, ballsIn100(chances[key])] as const)
+    .filter(([, balls]) => balls > 0)
+    .map(([name, balls]) => `${name} ${balls}`)
+    .join(', ');
+
+function roomWords(shot: ShotDocument, units: Units): string[] {
+  if (shot.room.length === 0) return [];
+  const side = (name: string, key: 'leftM' | 'rightM' | 'shortM' | 'longM'): string => {
+    const arms = shot.room.map((r) => (r[key] === null ? 'free' : String(wholeLength(r[key], units))));
+    return `${name} ${new Set(arms).size === 1 ? (arms[0] ?? '') : arms.join(' · ')}`;
+  };
+  const more = shot.room.map((r) => strokesWords(r.more)).join(' · ');
+  const arms = [side('left', 'leftM'), side('right', 'rightM'), side('short', 'shortM'), side('long', 'longM')];
+  return [`  Room before a ball costs ${more} more: ${arms.join(', ')} ${units}.`];
+}
+
+function elseWords(shot: ShotDocument, units: Units): string[] {
+  const line = (s: StrokeDocument): string => `${optionWords(s.option)}, spot ${spotWords(s.spot, units)}`;
+  const costs = (n: number): string => (n < TIE ? 'a tie' : `costs ${strokesWords(n)} more`);
+  return [
+    ...shot.alternatives.map(
+      (a) =>
+        `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE ? '' : `: ${a.why}`}.`,
+    ),
+    ...(shot.simplest === undefined
+      ? []
+      : [`  Plainer, and a tie: ${line(shot.simplest)}: ${strokesWords(shot.simplest.expectedStrokes)}.`]),
+    ...(shot.named ?? []).map(
+      (n) =>
+        `  As asked, ${line(n)}: ${strokesWords(n.expectedStrokes)}, ${costs(n.costsMore)}; of 100 balls: ${chancesWords(n.chances)}.`,
+    ),
+    ...(shot.worthLearning ?? []).map(
+      (w) => `  Worth learning: ${line(w)} would save ${strokesWords(w.savesStrokes)} here.`,
+    ),
+  ];
+}
+
+function evidenceWords(shot: ShotDocument): string {
+  const { balls } = shot.doubt;
+  const sure =
+    shot.doubt.se > 0 ? `; sure to ±${strokesWords(shot.doubt.hi80 - shot.expectedStrokes)}, four times in five` : '';
+  switch (shot.evidence) {
+    case 'stated':
+      return `the pattern is stated in the player file, and its doubt with it: none${sure}`;
+    case 'fitted':
+      return `${balls} ball${balls === 1 ? '' : 's'} of this club and swing${sure}`;
+    case 'claimed':
+      return `the carry is claimed, no balls measured, the spread is usual for the handicap${sure}`;
+    case 'prior':
+      return `no balls measured, carry and spread are usual for the handicap and the other clubs${sure}`;
+    case 'short game':
+      return `no balls measured, the short game is the one usual for the handicap${sure}`;
+  }
+}
+
+const sureWords = (expected: number, doubt: HoleDocument['doubt']): string =>
+  doubt.se > 0 ? `, sure to ±${strokesWords(doubt.hi80 - expected)}` : '';

@@ -1,0 +1,70 @@
+import { planDocument } from '@leeway/contract';
+import { type HolePlan, planHole, solveHole, type Stroke } from '@leeway/engine';
+import { planNote } from './caddie.ts';
+import type { Command, Given, Io } from './command.ts';
+import { Usage } from './command.ts';
+import { namedStrokes } from './planAlso.ts';
+import { PLAN_OPTIONS, type PlanInput, readPlanInput, refuse, tellFaults } from './planInput.ts';
+
+/** `leeway plan`: a hole, or every hole of a file. */
+export const plan: Command = {
+  name: 'plan',
+  summary: 'plan a hole or the round: club, swing and spot for each shot, and what the plain line would cost',
+  usage: [
+    'leeway plan --ground FILE --player FILE [--hole N] [--flag PLACE] [--also CLUB@PLACE] [--units yd|m] [--json]',
+  ],
+  examples: [
+    'leeway plan --ground course.geojson --player kim.json',
+    'leeway plan --ground course.osm --player kim.json --hole 7 --flag 16,7R',
+    'leeway plan --ground course.osm --player kim.json --hole 7 --also "7-iron, three-quarter@16,7R" --json',
+  ],
+  options: PLAN_OPTIONS,
+  run: runPlan,
+};
+
+async function runPlan(given: Given, io: Io): Promise<number> {
+  const also = given.texts('also');
+  if (also.length > 0 && given.text('hole') === undefined) throw new Usage('--also needs --hole N');
+  const input = await readPlanInput(given, io);
+  if (input === undefined) return 1;
+  const plans: HolePlan[] = [];
+  const milliseconds: number[] = [];
+  for (const ground of input.holes) {
+    if (input.holes.length > 1) io.err(`hole ${ground.hole}: ${plans.length + 1} of ${input.holes.length}\n`);
+    const named = namedStrokes(also, input.player, ground, { at: ground.ball, lie: 'tee' });
+    if (named.value === undefined) {
+      tellFaults(named.faults, io, input.groundPath);
+      return 1;
+    }
+    const started = performance.now();
+    const found = planned(input, ground, named.value);
+    milliseconds.push(performance.now() - started);
+    if (found.shots.length === 0) {
+      refuse(
+        io,
+        'no-stroke',
+        input.groundPath,
+        `hole ${ground.hole}: no option from the tee`,
+        'a player with a pattern from the tee',
+      );
+      return 1;
+    }
+    plans.push(found);
+  }
+  const { course, attribution } = input.ground;
+  const document = planDocument(
+    plans,
+    {
+      player: input.player.name,
+      units: input.units,
+      ...(course === undefined ? {} : { course }),
+      ...(attribution === undefined ? {} : { attribution }),
+    },
+    given.flag('timings') ? milliseconds : [],
+  );
+  io.out(given.flag('json') ? `${JSON.stringify(document)}\n` : planNote(document, input.units));
+  return 0;
+}
+
+const planned = (input: PlanInput, ground: PlanInput['holes'][number], named: readonly Stroke[]): HolePlan =>
+  planHole(solveHole(ground, input.player), input.player, named);

@@ -1,0 +1,97 @@
+import { type Fault, type GroundFile, readPlayer, wordFault } from '@leeway/contract';
+import { type HoleGround, playerModel, type PlayerModel } from '@leeway/engine';
+import { readGround } from '@leeway/formats';
+import type { Given, Io, OptionSpec } from './command.ts';
+import { Usage } from './command.ts';
+import { DAY_OPTIONS, refuseDay } from './day.ts';
+import { CAP_BYTES, readTextCapped } from './files.ts';
+import { parsePlace } from './planPlace.ts';
+import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
+
+/** Options that `plan` and `shot` share. */
+export const PLAN_OPTIONS = {
+  ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
+  player: { kind: 'text', value: 'FILE', help: 'the player file' },
+  hole: { kind: 'text', value: 'N', help: 'the hole to plan' },
+  flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
+  also: {
+    kind: 'text',
+    value: 'CLUB[, SWING]@PLACE',
+    many: true,
+    help: 'price this stroke beside the answer, its spot at LON,LAT or 16,7R',
+  },
+  units: UNITS_OPTION,
+  seed: { kind: 'text', value: 'N', help: 'fixes every random choice; a plan makes none' },
+  timings: { kind: 'flag', help: 'tell how long each hole took to solve' },
+  ...DAY_OPTIONS,
+} as const satisfies { readonly [name: string]: OptionSpec };
+
+/** What a plan is made from. */
+export interface PlanInput {
+  readonly units: Units;
+  readonly player: PlayerModel;
+  readonly ground: GroundFile;
+  readonly groundPath: string;
+  readonly holes: readonly HoleGround[];
+}
+
+const MOST_NOTES = 12;
+const LARGEST_SEED = 2 ** 31;
+
+/** Reads and checks everything; `undefined` when something was refused, which has been told. Throws `Usage`. */
+export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | undefined> {
+  refuseDay(given);
+  const units = unitsOf(given);
+  const seed = given.text('seed');
+  if (seed !== undefined) parseWhole('seed', seed, [0, LARGEST_SEED]);
+  if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
+  const groundPath = needed(given, 'ground');
+  const playerPath = needed(given, 'player');
+  const hole = given.text('hole');
+  const flagText = given.text('flag');
+  if (flagText !== undefined && hole === undefined)
+    throw new Usage('--flag needs --hole N: a flag belongs to one hole');
+  const flag = flagText === undefined ? undefined : parsePlace('flag', flagText);
+
+  const playerText = await readTextCapped(playerPath, CAP_BYTES.player);
+  const groundText = await readTextCapped(groundPath, CAP_BYTES.ground);
+  const file = playerText.value === undefined ? undefined : readPlayer(playerText.value, playerPath);
+  const ground =
+    groundText.value === undefined
+      ? undefined
+      : readGround(groundText.value, groundPath, {
+          ...(hole === undefined ? {} : { hole }),
+          ...(flag === undefined ? {} : { flag }),
+        });
+  const faults = [playerText, file, groundText, ground].flatMap((read) => read?.faults ?? []);
+  tellFaults(faults, io, groundPath);
+  if (file?.value === undefined || ground?.value === undefined || faults.some((f) => f.level === 'refused')) {
+    return undefined;
+  }
+  const holes = hole === undefined ? ground.value.holes : ground.value.holes.filter((h) => h.hole === hole);
+  if (holes.length === 0) {
+    const numbers = ground.value.holes.map((h) => h.hole).join(', ');
+    const found = hole === undefined ? 'no hole' : `hole ${hole}`;
+    return refuse(io, 'no-such-hole', groundPath, found, numbers === '' ? 'a hole' : `one of ${numbers}`);
+  }
+  return { units, player: playerModel(file.value), ground: ground.value, groundPath, holes };
+}
+
+export function refuse(io: Io, code: string, file: string, found: string, expected: string): undefined {
+  io.err(`${wordFault({ code, level: 'refused', file, found, expected })}\n`);
+}
+
+/** Every refusal, and so many of the lesser faults as a person reads. */
+export function tellFaults(faults: readonly Fault[], io: Io, path: string): void {
+  const lesser = faults.filter((f) => f.level !== 'refused');
+  for (const fault of faults.filter((f) => f.level === 'refused')) io.err(`${wordFault(fault)}\n`);
+  for (const fault of lesser.slice(0, MOST_NOTES)) io.err(`${wordFault(fault)}\n`);
+  const more = lesser.length - MOST_NOTES;
+  if (more > 0) io.err(`and ${more} more; leeway check ${path} lists them all\n`);
+}
+
+export function needed(given: Given, name: string): string {
+  const text = given.text(name);
+  if (text === undefined) throw new Usage(`--${name} is needed`);
+  return text;
+}
