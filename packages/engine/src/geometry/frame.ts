@@ -4,8 +4,8 @@ import { RAD_PER_DEG } from '../quantity/units.ts';
 /** Plane <-> Earth for one hole. */
 export interface Frame {
   readonly origin: GeoPoint;
-  toPlane(p: GeoPoint): PlanePoint;
-  toGeo(p: PlanePoint): GeoPoint;
+  readonly toPlane: (p: GeoPoint) => PlanePoint;
+  readonly toGeo: (p: PlanePoint) => GeoPoint;
 }
 
 /** Semi-major axis and flattening of WGS 84, and the square of its eccentricity. Exact by definition. */

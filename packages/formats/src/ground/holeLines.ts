@@ -112,8 +112,8 @@ function distanceWithinM(piece: Piece, at: GeoPoint, withinM: number): number | 
       : shape.kind === 'point'
         ? [Math.hypot(frame.toPlane(shape.at).eastM, frame.toPlane(shape.at).northM)]
         : [];
-  const nearest = Math.min(...distances);
-  return nearest <= withinM ? nearest : undefined;
+  const awayM = Math.min(...distances);
+  return awayM <= withinM ? awayM : undefined;
 }
 
 /** The piece nearest to a place, within a distance; of several that hold it, the first. */

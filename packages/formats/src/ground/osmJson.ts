@@ -96,7 +96,7 @@ export function readOsmJson(root: JsonObject, book: FaultBook): MapFile {
         return {
           type: String(m['type']),
           ref: String(m['ref']),
-          role: String(m['role'] ?? ''),
+          role: typeof m['role'] === 'string' ? m['role'] : '',
           ...(points ? { points } : {}),
         };
       }),

@@ -1,5 +1,5 @@
 import { mendPolygon } from '@leeway/engine';
-import type { GeoPoint, PlanePoint, RingFault } from '@leeway/engine';
+import type { Frame, GeoPoint, PlanePoint, RingFault } from '@leeway/engine';
 import type { FaultBook } from './faultBook.ts';
 import { pointsOf } from './feature.ts';
 import type { GeoPolygon, GeoRing, MapFeature, MapFile, Shape, Tags } from './feature.ts';
@@ -158,7 +158,7 @@ function mended(polygons: readonly GeoPolygon[], id: string, book: FaultBook): S
 const DEGREE_M = 111_000;
 
 /** A flat sheet on which straight edges between degrees stay straight, for rings of any size. */
-function flatSheet(origin: GeoPoint): { toPlane(p: GeoPoint): PlanePoint; toGeo(p: PlanePoint): GeoPoint } {
+function flatSheet(origin: GeoPoint): Omit<Frame, 'origin'> {
   const lonM = DEGREE_M * Math.max(0.01, Math.cos((origin.lat * Math.PI) / 180));
   return {
     toPlane: (p) => ({ eastM: turn(p.lon - origin.lon) * lonM, northM: (p.lat - origin.lat) * DEGREE_M }),

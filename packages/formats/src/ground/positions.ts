@@ -58,7 +58,5 @@ const toNumber = (raw: unknown): number => {
   return typeof raw === 'string' && NUMBER.test(raw.trim()) ? Number(raw) : NaN;
 };
 
-const shown = (raw: unknown): string => {
-  if (raw === undefined) return 'missing';
-  return typeof raw === 'string' ? `"${raw.slice(0, 30)}"` : typeof raw === 'object' ? 'not a number' : String(raw);
-};
+const shown = (raw: unknown): string =>
+  (typeof raw === 'number' ? raw.toString() : (JSON.stringify(raw) ?? 'missing')).slice(0, 30);

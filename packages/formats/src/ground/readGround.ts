@@ -7,7 +7,9 @@ import type { FaultBook } from './faultBook.ts';
 import type { MapFile } from './feature.ts';
 import { holeLines, holds } from './holeLines.ts';
 import type { HoleLine } from './holeLines.ts';
+import { looksSwapped } from './looksSwapped.ts';
 import { readMap } from './mapFile.ts';
+import { noteUnused } from './noteUnused.ts';
 import { piecesOf } from './piece.ts';
 import type { Piece } from './piece.ts';
 
@@ -32,8 +34,9 @@ export function readGround(text: string, file: string, options: GroundOptions = 
 /** The ground of a map that is read; undefined when it is refused. */
 export function groundOf(map: MapFile, options: GroundOptions, book: FaultBook): GroundFile | undefined {
   const pieces = piecesOf(map, book);
-  noteUnused(pieces, book);
+  if (looksSwapped(pieces, book)) return undefined;
   const lines = holeLines(pieces, map.groups, book);
+  noteUnused(pieces, lines, book);
   const wanted = asked(lines, pieces, options, book);
   const holes = wanted.flatMap((line): HoleGround[] => {
     const flag = flagFor(line, options);
@@ -99,32 +102,4 @@ function asked(
 function flagFor(line: HoleLine, { hole, flag }: GroundOptions): GivenFlag | undefined {
   if (flag?.kind !== 'place' || hole !== undefined) return flag;
   return line.green && holds(line.green, flag.at) ? flag : undefined;
-}
-
-/** Says what is on the map and is not used. */
-function noteUnused(pieces: readonly Piece[], book: FaultBook): void {
-  const outlines = pieces.filter((p) => p.meaning.kind === 'course');
-  for (const p of outlines.length > 1 ? outlines : [])
-    book.add(
-      {
-        code: 'several-outlines',
-        level: 'note',
-        found: 'one of several course outlines',
-        expected: 'one',
-        done: 'outlines are no boundary and give a name at most',
-      },
-      p.id,
-    );
-  for (const p of pieces)
-    if (p.meaning.kind === 'coastline')
-      book.add(
-        {
-          code: 'coastline',
-          level: 'left out',
-          found: 'a coastline',
-          expected: 'water as an area',
-          done: 'the sea is left out',
-        },
-        p.id,
-      );
 }

@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import type { PlanePoint } from '../quantity/points.ts';
+import { areaSqM, insidePolygon } from './polygon.ts';
+import { mendPolygon, polygonInside, ringFault, ringInside, tidyRing } from './rings.ts';
+
+const at = (eastM: number, northM: number): PlanePoint => ({ eastM, northM });
+const box = (w: number, s: number, e: number, n: number): PlanePoint[] => [at(w, s), at(e, s), at(e, n), at(w, n)];
+
+describe('faults of a ring', () => {
+  test('repeated corners are one', () => {
+    expect(tidyRing([at(0, 0), at(0, 0), at(5, 0), at(5, 5), at(0, 0)])).toHaveLength(3);
+    expect(ringFault(tidyRing([at(0, 0), at(1, 1), at(0, 0)]))).toBe('few');
+  });
+
+  test('no area, crossing, touching, plain', () => {
+    expect(ringFault([at(0, 0), at(5, 0), at(9, 0)])).toBe('flat');
+    expect(ringFault([at(0, 0), at(10, 10), at(10, 0), at(0, 10)])).toBe('crossing');
+    expect(ringFault([at(0, 0), at(10, 0), at(5, 5), at(10, 10), at(0, 10), at(5, 5)])).toBe('crossing');
+    expect(ringFault(box(0, 0, 10, 10))).toBeUndefined();
+  });
+
+  test('a ring with too many long edges is given up, not looked through for ever', () => {
+    const zigzag = Array.from({ length: 6000 }, (_, i) => at(i % 2 ? 1000 : 0, i));
+    expect(ringFault([...zigzag, at(-5, 6000), at(-5, 0)])).toBe('tangled');
+  });
+});
+
+describe('mending', () => {
+  test('a bow tie becomes its two wings', () => {
+    const { polygons, faults } = mendPolygon({ outer: [at(0, 0), at(10, 10), at(10, 0), at(0, 10)], inner: [] });
+    expect(faults).toEqual(['crossing']);
+    expect(polygons).toHaveLength(2);
+    expect(polygons.reduce((sum, p) => sum + areaSqM(p), 0)).toBeCloseTo(50, 3);
+  });
+
+  test('a ring walked twice still covers its ground', () => {
+    const ring = box(0, 0, 10, 10);
+    const { polygons } = mendPolygon({ outer: [...ring, at(0, 0), at(10, 0), at(10, 10), at(0, 10)], inner: [] });
+    expect(polygons.some((p) => insidePolygon(at(5, 5), p))).toBe(true);
+  });
+
+  test('an inner ring that reaches outside is clipped to the outer one', () => {
+    const { polygons, faults } = mendPolygon({ outer: box(0, 0, 10, 10), inner: [box(5, 4, 15, 6)] });
+    expect(faults).toEqual(['inner outside']);
+    expect(polygons.reduce((sum, p) => sum + areaSqM(p), 0)).toBeCloseTo(90, 3);
+  });
+
+  test('a bad inner ring goes, and the rest stands', () => {
+    const { polygons, faults } = mendPolygon({ outer: box(0, 0, 10, 10), inner: [[at(1, 1), at(2, 2)]] });
+    expect(faults).toEqual(['few']);
+    expect(polygons).toEqual([{ outer: box(0, 0, 10, 10), inner: [] }]);
+  });
+
+  test('nothing is left of a ring without area', () => {
+    expect(mendPolygon({ outer: [at(0, 0), at(3, 0), at(9, 0)], inner: [] }).polygons).toEqual([]);
+  });
+});
+
+describe('inside', () => {
+  test('touching from inside counts, crossing does not', () => {
+    expect(ringInside(box(0, 0, 5, 5), box(0, 0, 10, 10))).toBe(true);
+    expect(ringInside(box(5, 5, 11, 9), box(0, 0, 10, 10))).toBe(false);
+  });
+
+  test('a polygon in the hole of another is not inside it', () => {
+    const ringed = { outer: box(0, 0, 20, 20), inner: [box(5, 5, 15, 15)] };
+    expect(polygonInside({ outer: box(1, 1, 4, 4), inner: [] }, ringed)).toBe(true);
+    expect(polygonInside({ outer: box(7, 7, 9, 9), inner: [] }, ringed)).toBe(false);
+    expect(polygonInside({ outer: box(4, 4, 16, 16), inner: [] }, ringed)).toBe(false);
+    expect(polygonInside({ outer: box(4, 4, 16, 16), inner: [box(5, 5, 15, 15)] }, ringed)).toBe(true);
+  });
+});
