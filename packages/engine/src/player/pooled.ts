@@ -1,5 +1,5 @@
 import { clubKey, swingKey } from './club.ts';
-import type { PlayerFile } from './file.ts';
+import type { PlayerFile, StoredFit } from './file.ts';
 import { spreadPrior, type Level, type SpreadPrior } from './prior.ts';
 
 /** What balls of one club and swing say of the spreads, before any prior: sums over good strikes and mishits. */
@@ -9,8 +9,10 @@ export interface SpreadEvidence {
   /** Balls, and how many of them are mishits (a sum of chances, so not whole). */
   readonly balls: number;
   readonly mishits: number;
-  /** Mean squares of the good strikes' carry and direction about their means. */
+  /** Sums of squares about the mean over the good strikes, carry as a share of its mean, and the degrees of freedom of each. */
+  readonly goodCarries: number;
   readonly carryShareSq: number;
+  readonly goodDirections: number;
   readonly directionDegSq: number;
 }
 
@@ -29,43 +31,45 @@ export function pooledPrior(
   evidence: readonly SpreadEvidence[],
 ): SpreadPrior {
   const prior = spreadPrior(level, club, swing);
-  let good = SPREAD_PSEUDO_BALLS;
+  let carries = SPREAD_PSEUDO_BALLS;
   let carrySq = SPREAD_PSEUDO_BALLS;
+  let directions = SPREAD_PSEUDO_BALLS;
   let directionSq = SPREAD_PSEUDO_BALLS;
   let expectedMishits = MISHIT_PSEUDO_BALLS * prior.mishitShare;
   let mishits = expectedMishits;
   for (const e of evidence) {
     if (clubKey(e.club) === clubKey(club) && swingKey(e.swing) === swingKey(swing)) continue;
     const theirs = spreadPrior(level, e.club, e.swing);
-    const n = e.balls - e.mishits;
-    good += n;
-    carrySq += (n * e.carryShareSq) / theirs.sdCarryShare ** 2;
-    directionSq += (n * e.directionDegSq) / theirs.directionSdDeg ** 2;
+    carries += e.goodCarries;
+    carrySq += e.carryShareSq / theirs.sdCarryShare ** 2;
+    directions += e.goodDirections;
+    directionSq += e.directionDegSq / theirs.directionSdDeg ** 2;
     expectedMishits += e.balls * theirs.mishitShare;
     mishits += e.mishits;
   }
   return {
-    sdCarryShare: prior.sdCarryShare * Math.sqrt(carrySq / good),
-    directionSdDeg: prior.directionSdDeg * Math.sqrt(directionSq / good),
+    sdCarryShare: prior.sdCarryShare * Math.sqrt(carrySq / carries),
+    directionSdDeg: prior.directionSdDeg * Math.sqrt(directionSq / directions),
     mishitShare: Math.min(0.7, prior.mishitShare * (mishits / expectedMishits)),
   };
 }
 
 /** The same from a stored player's fits. */
 export function pooledSpread(file: PlayerFile, club: string, swing: string): SpreadPrior {
-  const evidence = (file.patterns ?? []).flatMap((p): readonly SpreadEvidence[] =>
-    p.fit === undefined
-      ? []
-      : [
-          {
-            club: p.club,
-            swing: p.swing,
-            balls: p.fit.n,
-            mishits: p.fit.n * p.fit.mishitShare,
-            carryShareSq: (p.fit.sdCarryM / p.fit.carryM) ** 2,
-            directionDegSq: p.fit.directionSdDeg ** 2,
-          },
-        ],
-  );
+  const evidence = (file.patterns ?? []).flatMap((p) => (p.fit === undefined ? [] : [evidenceOf(p, p.fit)]));
   return pooledPrior(file, club, swing, evidence);
+}
+
+function evidenceOf(p: { readonly club: string; readonly swing: string }, fit: StoredFit): SpreadEvidence {
+  const good = fit.n * (1 - fit.mishitShare);
+  return {
+    club: p.club,
+    swing: p.swing,
+    balls: fit.n,
+    mishits: fit.n * fit.mishitShare,
+    goodCarries: good,
+    carryShareSq: good * (fit.sdCarryM / fit.carryM) ** 2,
+    goodDirections: good,
+    directionDegSq: good * fit.directionSdDeg ** 2,
+  };
 }

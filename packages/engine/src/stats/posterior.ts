@@ -1,0 +1,76 @@
+import { invertPositive } from '../math/cholesky.ts';
+
+/** The top of a log density, and the covariance that its curvature there implies (Laplace's approximation). */
+export interface Peak {
+  readonly at: readonly number[];
+  readonly height: number;
+  readonly covariance: readonly (readonly number[])[];
+  /** Whether the last step was under a thousandth of a standard deviation; `covariance` is usable either way. */
+  readonly settled: boolean;
+}
+
+/**
+ * Climbs a smooth log density from `start` by Newton's method with backtracking; derivatives by central differences of `steps`
+ * (about a tenth of a standard deviation each). At most 30 steps. Where the curvature is not that of a peak, its diagonal stands in.
+ */
+export function peakOf(f: (x: readonly number[]) => number, start: readonly number[], steps: readonly number[]): Peak {
+  let at = start;
+  let height = f(at);
+  let covariance: readonly (readonly number[])[] = [];
+  let settled = false;
+  for (let round = 0; round < 30 && !settled; round++) {
+    const { gradient, curvature } = derivatives(f, at, height, steps);
+    covariance = invertPositive(curvature) ?? diagonalInverse(curvature, steps);
+    const step = covariance.map((row) => row.reduce((sum, c, j) => sum + c * (gradient[j] ?? 0), 0));
+    settled = step.every((d, i) => Math.abs(d) < 1e-3 * Math.sqrt(covariance[i]?.[i] ?? 0));
+    if (settled) break;
+    const next = climb(f, at, height, step);
+    if (next === undefined) break;
+    at = next.at;
+    height = next.height;
+  }
+  return { at, height, covariance, settled };
+}
+
+function climb(
+  f: (x: readonly number[]) => number,
+  at: readonly number[],
+  height: number,
+  step: readonly number[],
+): { readonly at: readonly number[]; readonly height: number } | undefined {
+  for (let share = 1; share > 1e-4; share /= 2) {
+    const next = at.map((x, i) => x + share * (step[i] ?? 0));
+    const reached = f(next);
+    if (reached > height) return { at: next, height: reached };
+  }
+  return undefined;
+}
+
+function derivatives(
+  f: (x: readonly number[]) => number,
+  at: readonly number[],
+  height: number,
+  steps: readonly number[],
+): { readonly gradient: readonly number[]; readonly curvature: readonly (readonly number[])[] } {
+  const moved = (i: number, a: number, j: number, b: number): number =>
+    f(at.map((x, k) => x + (k === i ? a * (steps[i] ?? 0) : 0) + (k === j ? b * (steps[j] ?? 0) : 0)));
+  const n = at.length;
+  const up = at.map((_, i) => moved(i, 1, -1, 0));
+  const down = at.map((_, i) => moved(i, -1, -1, 0));
+  const gradient = at.map((_, i) => ((up[i] ?? 0) - (down[i] ?? 0)) / (2 * (steps[i] ?? 1)));
+  const curvature = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j <= i; j++) {
+      const scale = (steps[i] ?? 1) * (steps[j] ?? 1);
+      const second =
+        i === j
+          ? ((up[i] ?? 0) - 2 * height + (down[i] ?? 0)) / scale
+          : (moved(i, 1, j, 1) - moved(i, 1, j, -1) - moved(i, -1, j, 1) + moved(i, -1, j, -1)) / (4 * scale);
+      const [rowI, rowJ] = [curvature[i], curvature[j]];
+      if (rowI && rowJ) rowI[j] = rowJ[i] = -second;
+    }
+  return { gradient, curvature };
+}
+
+const diagonalInverse = (curvature: readonly (readonly number[])[], steps: readonly number[]): number[][] =>
+  curvature.map((row, i) => row.map((_, j) => (i === j ? 1 / Math.max(row[i] ?? 0, 0.01 / (steps[i] ?? 1) ** 2) : 0)));
