@@ -1,0 +1,139 @@
+import type { Arsenal, Weapon } from './arsenal.ts';
+import { WIDTHS_M } from './cloud.ts';
+import { GREEN, OUT, PENALTY, TEE, FAIRWAY, type Raster } from './raster.ts';
+import { puttsAt, type Putts } from './putts.ts';
+
+/**
+ * Strokes by distance alone, from each lie: the hole's problem on ground whose lies are mixed at each distance from the flag in the shares
+ * the real hole has there. It carries the saw-tooth that the gaps of the bag put into strokes, so that what is left for the
+ * lattices to carry is smooth. It is a control variate and a first guess, never an answer.
+ */
+export interface Baseline {
+  readonly stepM: number;
+  /** By raster code of the lie. */
+  readonly strokes: ReadonlyMap<number, Float64Array>;
+}
+
+const STEP_M = 1;
+
+export function baselineAt(table: Float64Array, distanceM: number): number {
+  const x = distanceM / STEP_M;
+  const last = table.length - 1;
+  if (x >= last) return table[last]! + (x - last) * STEP_M * 0.01;
+  const i = x | 0;
+  return table[i]! + (x - i) * (table[i + 1]! - table[i]!);
+}
+
+/** Shares of green and of each playable lie at each whole metre from the flag; ground out, wet or unplayable is left aside. */
+function shares(raster: Raster, lies: readonly number[], n: number): { green: Float64Array; lie: Float64Array[] } {
+  const green = new Float64Array(n);
+  const lie = lies.map(() => new Float64Array(n));
+  const total = new Float64Array(n);
+  for (let row = 0; row < raster.rows; row += 2) {
+    const v = raster.box.v0 + (row + 0.5) * raster.stepM;
+    for (let c = 0; c < raster.columns; c += 2) {
+      const code = raster.surface[row * raster.columns + c]!;
+      if (code === OUT || code === PENALTY) continue;
+      const d = Math.min(n - 1, Math.round(Math.hypot(raster.box.u0 + (c + 0.5) * raster.stepM, v) / STEP_M));
+      const k = lies.indexOf(code === TEE ? FAIRWAY : code);
+      if (code === GREEN) green[d]!++;
+      else if (k >= 0) lie[k]![d]!++;
+      else continue;
+      total[d]!++;
+    }
+  }
+  const first = Math.max(0, lies.indexOf(FAIRWAY));
+  for (let d = 0; d < n; d++) {
+    if (total[d] === 0) {
+      lie[first]![d] = 1;
+      continue;
+    }
+    green[d]! /= total[d]!;
+    for (const share of lie) share[d]! /= total[d]!;
+  }
+  return { green, lie };
+}
+
+/** Mean under a round cloud of each width, of a quantity that depends on the distance alone. Only entries lo..hi are remade. */
+function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: number): void {
+  const n = rest.length;
+  const at = (i: number): number => rest[Math.min(n - 1, Math.abs(i))]!;
+  WIDTHS_M.forEach((sd, k) => {
+    const table = tables[k]!;
+    const line = sd / STEP_M < 0.7 ? 0 : sd / STEP_M;
+    const reach = Math.ceil(3 * line);
+    const weights = Array.from({ length: 2 * reach + 1 }, (_, i) =>
+      line === 0 ? 1 : Math.exp(-0.5 * ((i - reach) / line) ** 2),
+    );
+    const sum = weights.reduce((a, b) => a + b, 0);
+    for (let d = Math.max(0, lo - reach); d <= Math.min(n - 1, hi + reach); d++) {
+      // across the line of play by three places, along it by the whole kernel
+      const side = Math.hypot(d, Math.sqrt(3) * line) - d;
+      let total = 0;
+      for (let i = -reach; i <= reach; i++) {
+        const x = Math.abs(d + i + side);
+        const j = x | 0;
+        total += weights[i + reach]! * ((2 / 3) * at(d + i) + (1 / 3) * (at(j) + (x - j) * (at(j + 1) - at(j))));
+      }
+      table[d] = total / sum;
+    }
+  });
+}
+
+const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
+  const { count, weight, alongM, acrossM, width } = w.coarse;
+  const bias = w.pattern.parts[0]?.acrossM ?? 0;
+  const run = w.runsM === undefined ? 0 : w.runsM[1]!;
+  let sum = 0;
+  for (let i = 0; i < count; i++) {
+    const d = Math.hypot(distanceM - alongM[i]! - run, acrossM[i]! - bias);
+    sum += weight[i]! * baselineAt(means[width[i]!]!, d);
+  }
+  return 1 + sum;
+};
+
+export function baselineOf(arsenal: Arsenal, putts: Putts, raster: Raster): Baseline {
+  const lies = [...arsenal.keys()].filter((code) => code !== TEE);
+  const { u0, u1, v0, v1 } = raster.box;
+  const farthest = Math.hypot(Math.max(-u0, u1), Math.max(-v0, v1));
+  const n = Math.ceil(farthest / STEP_M) + 40;
+  const share = shares(raster, lies, n);
+  const strokes = lies.map(() => Float64Array.from({ length: n }, (_, d) => 2.3 + 0.012 * d * STEP_M));
+  const rest = new Float64Array(n);
+  const means = WIDTHS_M.map(() => new Float64Array(n));
+  const mix = (lo: number, hi: number): void => {
+    for (let d = lo; d <= hi; d++) {
+      rest[d] = share.green[d]! * puttsAt(putts, d * STEP_M);
+      share.lie.forEach((s, k) => (rest[d]! += s[d]! * strokes[k]![d]!));
+    }
+    blurred(rest, means, lo, hi);
+  };
+  mix(0, n - 1);
+  const block = 8;
+  for (let pass = 0; pass < 2; pass++) {
+    for (let lo = 0; lo < n; lo += block) {
+      const hi = Math.min(n - 1, lo + block - 1);
+      lies.forEach((code, k) => solveBlock(arsenal.get(code)!, strokes[k]!, means, lo, hi));
+      mix(lo, hi);
+    }
+  }
+  return { stepM: STEP_M, strokes: new Map(lies.map((code, k) => [code, strokes[k]!])) };
+}
+
+/** Strokes at the distances of a block: every metre near the flag, every other one farther out. */
+function solveBlock(weapons: readonly Weapon[], table: Float64Array, means: readonly Float64Array[], lo: number, hi: number): void {
+  const stride = lo < 48 ? 1 : 2;
+  for (let d = lo; d <= hi; d += stride) {
+    let best = Infinity;
+    for (const w of weapons) {
+      if (w.reachM < 0.25 * d || w.reachM > 1.18 * d + 14) continue;
+      const q = straight(w, d, means);
+      if (q < best) best = q;
+    }
+    if (best === Infinity) for (const w of weapons) best = Math.min(best, straight(w, d, means));
+    table[d] = best;
+  }
+  if (stride === 1) return;
+  for (let d = lo - 1; d < hi; d += 2) if (d > 48) table[d] = (table[d - 1]! + table[d + 1]!) / 2;
+  table[hi] = table[hi - 1]!;
+}

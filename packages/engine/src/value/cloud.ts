@@ -1,0 +1,114 @@
+import type { NormalPart } from '../player/option.ts';
+import { NEAR_WIDTHS, WIDE_WIDTHS } from './pyramid.ts';
+
+/**
+ * A pattern as a handful of round normal clouds: weight, centre along and across the aim line, and width. A cloud's mean of anything
+ * on the ground is one read of the pyramid at that width, so a pattern's mean costs as many reads as it has clouds.
+ */
+export interface Clouds {
+  readonly count: number;
+  readonly weight: Float64Array;
+  readonly alongM: Float64Array;
+  readonly acrossM: Float64Array;
+  /** Place in `WIDTHS_M`. */
+  readonly width: Uint8Array;
+  /** Which part of the pattern the cloud belongs to. */
+  readonly part: Uint8Array;
+}
+
+/** All widths, narrowest first: those kept near the flag, then the wide ones. */
+export const WIDTHS_M: readonly number[] = [...NEAR_WIDTHS, ...WIDE_WIDTHS.slice(1)].map((w) => w.sdM);
+
+/** How finely a pattern is split. */
+export interface Split {
+  /** The cloud's variance times this must not exceed the part's smallest variance. */
+  readonly slack: number;
+  /** Spacing of equally spaced clouds in widths: good strikes, and the rest. Aliasing is 2 exp(-2 π² / spacing²). */
+  readonly goodSpacing: number;
+  readonly otherSpacing: number;
+  /** Clouds lighter than this are dropped (and the weights rescaled). */
+  readonly least: number;
+  /** Widest cloud allowed, metres. */
+  readonly widestM: number;
+}
+export const FINE: Split = { slack: 1.15, goodSpacing: 1.6, otherSpacing: 2, least: 1e-4, widestM: Infinity };
+export const COARSE: Split = { slack: 1, goodSpacing: 2.6, otherSpacing: 3, least: 4e-3, widestM: Infinity };
+
+/** Gauss-Hermite rules for a unit normal: places and weights. */
+const HERMITE: readonly (readonly [readonly number[], readonly number[]])[] = [
+  [[0], [1]],
+  [
+    [-1, 1],
+    [0.5, 0.5],
+  ],
+  [
+    [-Math.sqrt(3), 0, Math.sqrt(3)],
+    [1 / 6, 2 / 3, 1 / 6],
+  ],
+  [
+    [-2.3344142183389773, -0.7419637843027259, 0.7419637843027259, 2.3344142183389773],
+    [0.04587585476806852, 0.4541241452319315, 0.4541241452319315, 0.04587585476806852],
+  ],
+];
+
+/** A rule for a normal of the given sd to be laid under clouds of width `cloudM`: few Hermite places when the cloud is wider, else an even comb. */
+function combFor(sdM: number, cloudM: number, spacing: number): readonly [readonly number[], readonly number[]] {
+  const ratio = sdM / cloudM;
+  const coarse = spacing > 2.2;
+  const order = ratio < 0.02 ? 0 : ratio < (coarse ? 0.8 : 0.5) ? (coarse && ratio < 0.45 ? 0 : 1) : ratio < (coarse ? 1.3 : 0.8) ? (coarse ? 1 : 2) : ratio < (coarse ? 2 : 1) ? (coarse ? 2 : 3) : -1;
+  if (order >= 0) {
+    const [at, weights] = HERMITE[order]!;
+    return [at.map((x) => x * sdM), weights];
+  }
+  const step = spacing * cloudM;
+  const reach = Math.max(1, Math.round((3.1 * sdM) / step));
+  const at: number[] = [];
+  const weights: number[] = [];
+  for (let k = -reach; k <= reach; k++) {
+    at.push(k * step);
+    weights.push(Math.exp(-0.5 * ((k * step) / sdM) ** 2));
+  }
+  const sum = weights.reduce((a, b) => a + b, 0);
+  const second = weights.reduce((a, w, i) => a + w * at[i]! ** 2, 0) / sum;
+  const stretch = second > 0 ? sdM / Math.sqrt(second) : 1;
+  return [at.map((x) => x * stretch), weights.map((w) => w / sum)];
+}
+
+/** Splits normal parts into clouds. Each part keeps its mean exactly and its covariance up to the clouds dropped for lightness. */
+export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
+  const out: { w: number; a: number; r: number; k: number; p: number }[] = [];
+  parts.forEach((part, p) => {
+    const { sdAlongM: sa, sdAcrossM: sr, corr } = part;
+    const cross = corr * sa * sr;
+    const half = (sa * sa + sr * sr) / 2;
+    const root = Math.hypot((sa * sa - sr * sr) / 2, cross);
+    const most = half + root;
+    const least = Math.max(0, half - root);
+    // the major axis, as an angle from the aim line towards the right
+    const turn = 0.5 * Math.atan2(2 * cross, sa * sa - sr * sr);
+    let k = 0;
+    while (k + 1 < WIDTHS_M.length && split.slack * WIDTHS_M[k + 1]! ** 2 <= least && WIDTHS_M[k + 1]! <= split.widestM) k++;
+    const cloud = WIDTHS_M[k]!;
+    const spacing = p === 0 ? split.goodSpacing : split.otherSpacing;
+    const [majorAt, majorW] = combFor(Math.sqrt(Math.max(0, most - cloud ** 2)), cloud, spacing);
+    const [minorAt, minorW] = combFor(Math.sqrt(Math.max(0, least - cloud ** 2)), cloud, spacing);
+    majorAt.forEach((x, i) => {
+      minorAt.forEach((y, j) => {
+        const w = part.weight * majorW[i]! * minorW[j]!;
+        if (w < split.least * Math.min(1, part.weight * 4)) return;
+        const a = part.alongM + x * Math.cos(turn) - y * Math.sin(turn);
+        const r = part.acrossM + x * Math.sin(turn) + y * Math.cos(turn);
+        out.push({ w, a, r, k, p });
+      });
+    });
+  });
+  const kept = parts.map((_, p) => out.reduce((sum, c) => (c.p === p ? sum + c.w : sum), 0));
+  return {
+    count: out.length,
+    weight: Float64Array.from(out, (c) => (c.w * parts[c.p]!.weight) / kept[c.p]!),
+    alongM: Float64Array.from(out, (c) => c.a),
+    acrossM: Float64Array.from(out, (c) => c.r),
+    width: Uint8Array.from(out, (c) => c.k),
+    part: Uint8Array.from(out, (c) => c.p),
+  };
+}

@@ -1,0 +1,103 @@
+import type { Weapon } from './arsenal.ts';
+import type { Evaluator } from './evaluate.ts';
+import { RAD_PER_DEG } from '../quantity/units.ts';
+
+/** Aims tried first: every 5.7 degrees to 57 either side of the flag. */
+const STEP_RAD = 5.7 * RAD_PER_DEG;
+const STEPS = 10;
+/** Strokes by the coarse rule within which a minimum goes on to the fine one, and by the fine rule to be polished. */
+const KEEP_COARSE = 0.12;
+const KEEP_FINE = 0.04;
+const MOST_KEPT = 14;
+
+/** The best stroke found from a state: place in the arsenal's list, bearing in the play frame, and what it costs. */
+export interface Found {
+  readonly weapon: Weapon;
+  readonly bearing: number;
+  readonly strokes: number;
+}
+
+interface Lead {
+  weapon: Weapon;
+  bearing: number;
+  strokes: number;
+}
+
+/** Whether a stroke of this reach is worth a thought at this distance from the flag. */
+export const inRange = (w: Weapon, distanceM: number): boolean =>
+  w.reachM >= 0.25 * distanceM && w.reachM <= 1.18 * distanceM + 14;
+
+/**
+ * The cheapest stroke from (u, v): all options in range at 21 aims by the coarse rule; every local minimum near the best goes to the
+ * fine rule, and the close ones of these are polished. `fromHere` is V by the last sweep.
+ */
+export function cheapest(
+  evaluator: Evaluator,
+  weapons: readonly Weapon[],
+  u: number,
+  v: number,
+  fromHere: number,
+): Found {
+  const distanceM = Math.hypot(u, v);
+  const atFlag = Math.atan2(-u, -v);
+  let pool = weapons.filter((w) => inRange(w, distanceM));
+  if (pool.length === 0) pool = [...weapons];
+  const leads: Lead[] = [];
+  const row = new Float64Array(2 * STEPS + 1);
+  let best = Infinity;
+  for (const weapon of pool) {
+    for (let k = 0; k <= 2 * STEPS; k++) {
+      row[k] = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
+    }
+    for (let k = 0; k <= 2 * STEPS; k++) {
+      const q = row[k]!;
+      if (q > best + KEEP_COARSE) continue;
+      if ((k > 0 && row[k - 1]! < q) || (k < 2 * STEPS && row[k + 1]! <= q)) continue;
+      leads.push({ weapon, bearing: atFlag + (k - STEPS) * STEP_RAD, strokes: q });
+      if (q < best) best = q;
+    }
+  }
+  const kept = leads
+    .filter((l) => l.strokes <= best + KEEP_COARSE)
+    .sort((a, b) => a.strokes - b.strokes)
+    .slice(0, MOST_KEPT);
+  let bestFine = Infinity;
+  for (const lead of kept) {
+    lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
+    bestFine = Math.min(bestFine, lead.strokes);
+  }
+  let found: Found = kept[0]!;
+  for (const lead of kept) {
+    const polished = lead.strokes <= bestFine + KEEP_COARSE ? polish(evaluator, lead, u, v, fromHere, lead.strokes <= bestFine + KEEP_FINE ? 3 : 1) : lead;
+    if (lead === kept[0] || polished.strokes < found.strokes) found = polished;
+  }
+  return found;
+}
+
+/** Descends to the bottom of the valley: step to the lower side, else through a parabola, with a step that shrinks. */
+export function polish(evaluator: Evaluator, from: Found, u: number, v: number, fromHere: number, rounds: number, step = STEP_RAD / 2): Found {
+  const { weapon } = from;
+  const cost = (bearing: number): number => evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
+  let at = from.bearing;
+  let low = from.strokes;
+  let h = step;
+  for (let round = 0; round < rounds; round++, h /= 2.5) {
+    let left = cost(at - h);
+    let right = cost(at + h);
+    for (let k = 0; k < 4 && Math.min(left, right) < low; k++) {
+      if (left < right) {
+        [at, right, low] = [at - h, low, left];
+        left = cost(at - h);
+      } else {
+        [at, left, low] = [at + h, low, right];
+        right = cost(at + h);
+      }
+    }
+    const bend = left - 2 * low + right;
+    if (bend <= 0) continue;
+    const bottom = at + (0.5 * h * (left - right)) / bend;
+    const q = cost(bottom);
+    if (q < low) [at, low] = [bottom, q];
+  }
+  return { weapon, bearing: at, strokes: low };
+}

@@ -1,0 +1,87 @@
+import { Evaluator } from './evaluate.ts';
+import type { Field } from './field.ts';
+import type { Node } from './lattice.ts';
+import { Relief } from './relief.ts';
+import { cheapest } from './search.ts';
+import type { SolveStatus } from './solution.ts';
+
+/** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
+const MOST_OVER_BASELINE = 2.5;
+/** Far edges of the bands that are worked from the flag outwards; then every 50 m. */
+const BANDS_M = [6, 12, 20, 30, 42, 58, 78, 105, 140, 185];
+
+/** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
+export interface Patience {
+  readonly tolerance: number;
+  readonly most: number;
+}
+
+export interface Solved {
+  readonly status: SolveStatus;
+  readonly evaluator: Evaluator;
+  readonly relief: Relief | undefined;
+}
+
+/**
+ * Value iteration from the flag outwards, band by band: a band's states see the new values of all nearer bands. Repeated until no
+ * state moves, because misses, drops and lay-ups lead outwards too.
+ */
+export function solveField(field: Field, patience: Patience): Solved {
+  const nodes = field.nodes();
+  field.refresh(0, Infinity);
+  const relief = field.wide.wet ? new Relief(field) : undefined;
+  relief?.refresh(0, Infinity);
+  const evaluator = new Evaluator(field, relief);
+  const bands = bandsOf(nodes);
+  let residual = Infinity;
+  let sweeps = 0;
+  while (sweeps < patience.most && residual > patience.tolerance) {
+    sweeps++;
+    residual = 0;
+    bands.forEach((band, k) => {
+      for (const node of band.nodes) residual = Math.max(residual, improve(field, evaluator, node));
+      // a band's lattice reaches into its neighbours, by up to two coarse steps
+      const reach = k < 4 ? 7 : k < 7 ? 15 : 31;
+      field.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
+      relief?.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
+    });
+  }
+  const status = {
+    states: nodes.length,
+    options: field.player.options.length,
+    sweeps,
+    residual,
+    converged: residual <= patience.tolerance,
+  };
+  return { status, evaluator, relief };
+}
+
+/** Sets one state to its cheapest stroke; gives how far it moved. States far from any ground of their lie do not count as moving. */
+function improve(field: Field, evaluator: Evaluator, node: Node): number {
+  const base = field.baselineFrom(node.lie, node.distanceM);
+  const before = node.mesh.residual[node.at]!;
+  const found = cheapest(evaluator, field.arsenal.get(node.lie)!, node.u, node.v, base + before);
+  const after = Math.min(MOST_OVER_BASELINE, found.strokes - base);
+  node.mesh.residual[node.at] = after;
+  return Math.abs(after - before);
+}
+
+interface Band {
+  readonly fromM: number;
+  readonly toM: number;
+  readonly nodes: Node[];
+}
+
+function bandsOf(nodes: readonly Node[]): Band[] {
+  const bands: Band[] = [];
+  let fromM = 0;
+  let k = 0;
+  for (let i = 0; i < nodes.length; k++) {
+    const toM = k < BANDS_M.length ? BANDS_M[k]! : BANDS_M.at(-1)! + 50 * (k - BANDS_M.length + 1);
+    const inside: Node[] = [];
+    while (i < nodes.length && nodes[i]!.distanceM <= toM) inside.push(nodes[i++]!);
+    bands.push({ fromM, toM, nodes: inside });
+    fromM = toM;
+  }
+  return bands;
+}
