@@ -1,1 +1,1 @@
-export {};
+export { DEMO } from './demoPath.ts';
