@@ -30,3 +30,4 @@ export { bearingRad, offsetOf, placeAt } from './choice/view.ts';
 export * from './choice/words.ts';
 export * from './choice/wordReason.ts';
 export * from './plan/planHole.ts';
+export * from './value/solve.ts';

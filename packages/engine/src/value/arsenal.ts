@@ -33,11 +33,15 @@ export interface Weapon {
 /** All that a player can play, by the raster code of the lie. */
 export type Arsenal = ReadonlyMap<number, readonly Weapon[]>;
 
-/** Clouds of a landing pattern stay small beside the ground, because what a ball runs on is decided cloud by cloud. */
+/**
+ * Clouds stay small beside the ground where more than its mean cost is decided cloud by cloud: what a pitched ball runs on, and where
+ * a wet one crossed.
+ */
 const WIDEST_RUNNING_M = 4;
+const WIDEST_BY_WATER_M = 6;
 
-export function weaponOf(option: number, pattern: Pattern): Weapon {
-  const split = pattern.rest ? FINE : { ...FINE, widestM: WIDEST_RUNNING_M };
+export function weaponOf(option: number, pattern: Pattern, water: boolean): Weapon {
+  const split = { ...FINE, widestM: !pattern.rest ? WIDEST_RUNNING_M : water ? WIDEST_BY_WATER_M : Infinity };
   const good = pattern.parts[0];
   const fine = cloudsOf(pattern.parts, split);
   const coarse = cloudsOf(pattern.parts, COARSE);
@@ -47,12 +51,12 @@ export function weaponOf(option: number, pattern: Pattern): Weapon {
   return { option, pattern, fine, coarse, reachM: alongM + runM(alongM, 'fairway'), runsM: Float64Array.from(runs) };
 }
 
-export function arsenalOf(player: PlayerModel): Arsenal {
+export function arsenalOf(player: PlayerModel, water: boolean): Arsenal {
   const all = new Map<number, Weapon[]>();
   for (const [lie, code] of Object.entries(LIE_CODES) as [Lie, number][]) {
     const weapons = player.options.flatMap((o, i) => {
       const pattern = o.byLie[lie];
-      return pattern ? [weaponOf(i, pattern)] : [];
+      return pattern ? [weaponOf(i, pattern, water)] : [];
     });
     if (weapons.length > 0) all.set(code, weapons);
   }

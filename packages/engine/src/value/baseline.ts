@@ -121,7 +121,13 @@ export function baselineOf(arsenal: Arsenal, putts: Putts, raster: Raster): Base
 }
 
 /** Strokes at the distances of a block: every metre near the flag, every other one farther out. */
-function solveBlock(weapons: readonly Weapon[], table: Float64Array, means: readonly Float64Array[], lo: number, hi: number): void {
+function solveBlock(
+  weapons: readonly Weapon[],
+  table: Float64Array,
+  means: readonly Float64Array[],
+  lo: number,
+  hi: number,
+): void {
   const stride = lo < 48 ? 1 : 2;
   for (let d = lo; d <= hi; d += stride) {
     let best = Infinity;

@@ -55,7 +55,22 @@ const HERMITE: readonly (readonly [readonly number[], readonly number[]])[] = [
 function combFor(sdM: number, cloudM: number, spacing: number): readonly [readonly number[], readonly number[]] {
   const ratio = sdM / cloudM;
   const coarse = spacing > 2.2;
-  const order = ratio < 0.02 ? 0 : ratio < (coarse ? 0.8 : 0.5) ? (coarse && ratio < 0.45 ? 0 : 1) : ratio < (coarse ? 1.3 : 0.8) ? (coarse ? 1 : 2) : ratio < (coarse ? 2 : 1) ? (coarse ? 2 : 3) : -1;
+  const order =
+    ratio < 0.02
+      ? 0
+      : ratio < (coarse ? 0.8 : 0.5)
+        ? coarse && ratio < 0.45
+          ? 0
+          : 1
+        : ratio < (coarse ? 1.3 : 0.8)
+          ? coarse
+            ? 1
+            : 2
+          : ratio < (coarse ? 2 : 1)
+            ? coarse
+              ? 2
+              : 3
+            : -1;
   if (order >= 0) {
     const [at, weights] = HERMITE[order]!;
     return [at.map((x) => x * sdM), weights];
@@ -87,7 +102,8 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     // the major axis, as an angle from the aim line towards the right
     const turn = 0.5 * Math.atan2(2 * cross, sa * sa - sr * sr);
     let k = 0;
-    while (k + 1 < WIDTHS_M.length && split.slack * WIDTHS_M[k + 1]! ** 2 <= least && WIDTHS_M[k + 1]! <= split.widestM) k++;
+    while (k + 1 < WIDTHS_M.length && split.slack * WIDTHS_M[k + 1]! ** 2 <= least && WIDTHS_M[k + 1]! <= split.widestM)
+      k++;
     const cloud = WIDTHS_M[k]!;
     const spacing = p === 0 ? split.goodSpacing : split.otherSpacing;
     const [majorAt, majorW] = combFor(Math.sqrt(Math.max(0, most - cloud ** 2)), cloud, spacing);

@@ -7,13 +7,6 @@ import type { Relief } from './relief.ts';
 /** Largest chance of having to play the same stroke again that the fixed point is trusted with. */
 const MOST_REPLAYED = 0.97;
 const NEAR_ONLY = 5;
-/** Widest cloud (2.8 m) whose wet balls are taken to have crossed together. */
-const WADES_WHOLE = 7;
-/** A cloud as 3 x 3 clouds 0.71 times as wide: a comb of half its variance. Step in widths of the cloud, weights of the outer places. */
-const COMB_STEP = 1.13;
-const COMB_OUTER = 0.25 / COMB_STEP ** 2;
-const COMB = [COMB_OUTER, 1 - 2 * COMB_OUTER, COMB_OUTER];
-
 /**
  * What a stroke costs: the mean over its clouds of what the ground there costs.
  * With A the mean of all costs that lead on and p the chance of playing from the same place again (out of bounds, no legal drop, or a
@@ -25,7 +18,6 @@ export class Evaluator {
   private readonly relief: Relief | undefined;
   private ahead = 0;
   private replayed = 0;
-  private splits = false;
 
   constructor(field: Field, relief: Relief | undefined) {
     this.field = field;
@@ -51,7 +43,6 @@ export class Evaluator {
     const cos = Math.cos(bearing);
     this.ahead = 0;
     this.replayed = 0;
-    this.splits = clouds === w.fine;
     for (let i = 0; i < count; i++) {
       const a = alongM[i]!;
       const r = acrossM[i]!;
@@ -64,7 +55,9 @@ export class Evaluator {
 
   private sheetFor(width: number, x: number, y: number): { sheet: Sheet; level: number } {
     const near = width <= NEAR_ONLY && isNear(x, y);
-    return near ? { sheet: this.field.near, level: width } : { sheet: this.field.wide, level: Math.max(0, width - NEAR_ONLY) };
+    return near
+      ? { sheet: this.field.near, level: width }
+      : { sheet: this.field.wide, level: Math.max(0, width - NEAR_ONLY) };
   }
 
   /** A cloud of balls that stop where they are. */
@@ -73,27 +66,7 @@ export class Evaluator {
     const grid = sheet.shape.grids[level]!;
     this.ahead += weight * readLevel(sheet.dry.levels[level]!, grid, x, y);
     if (sheet.out) this.replayed += weight * readLevel(sheet.out.levels[level]!, grid, x, y);
-    if (sheet.wet) this.wade(weight, x, y, width, u, v, fromHere);
-  }
-
-  /** The part of a cloud that is wet. Wide clouds are split again, because where a ball crossed depends on its own line. */
-  private wade(weight: number, x: number, y: number, width: number, u: number, v: number, fromHere: number): void {
-    const { sheet, level } = this.sheetFor(width, x, y);
-    const wet = readLevel(sheet.wet!.levels[level]!, sheet.shape.grids[level]!, x, y);
-    if (weight * wet < 1e-7) return;
-    if (width <= WADES_WHOLE || !this.splits) {
-      this.drown(weight * wet, x, y, width, u, v, fromHere);
-      return;
-    }
-    const step = COMB_STEP * WIDTHS_M[width]!;
-    for (let j = 0; j < 3; j++) {
-      for (let i = 0; i < 3; i++) {
-        const px = x + (i - 1) * step;
-        const py = y + (j - 1) * step;
-        const part = readLevel(sheet.wet!.levels[level - 1]!, sheet.shape.grids[level - 1]!, px, py);
-        this.drown(weight * COMB[i]! * COMB[j]! * part, px, py, width - 1, u, v, fromHere);
-      }
-    }
+    if (sheet.wet) this.drown(weight * readLevel(sheet.wet.levels[level]!, grid, x, y), x, y, width, u, v, fromHere);
   }
 
   /** A cloud of balls that pitch there: what falls in water, sand or out of bounds stays; the rest runs on by the surface it pitched on. */
@@ -115,7 +88,7 @@ export class Evaluator {
     const read = (p: Pyramid | undefined): number => (p ? readLevel(p.levels[level]!, grid, x, y) : 0);
     this.ahead += weight * read(sheet.sand);
     this.replayed += weight * read(sheet.out);
-    if (sheet.wet) this.wade(weight, x, y, width, u, v, fromHere);
+    this.drown(weight * read(sheet.wet), x, y, width, u, v, fromHere);
     for (let k = 0; k < 3; k++) {
       const share = read(sheet.runsOn[k]);
       if (share < 1e-5) continue;

@@ -53,8 +53,8 @@ export class Field {
     this.ground = ground;
     this.player = player;
     this.frame = playFrame(ground.ball, ground.flag);
-    this.arsenal = arsenalOf(player);
     const painted = paint(ground, this.frame);
+    this.arsenal = arsenalOf(player, painted.surface.includes(PENALTY));
     this.raster = this.arsenal.has(RECOVERY) ? painted : unmappedAsRough(painted);
     this.putts = puttsOf(player.putting);
     this.baseline = baselineOf(this.arsenal, this.putts, this.raster);
@@ -72,7 +72,12 @@ export class Field {
     return code === TEE ? FAIRWAY : code;
   }
 
-  private sheet(box: { u0: number; v0: number; u1: number; v1: number }, cellM: number, widths: typeof WIDE_WIDTHS, runs: boolean): Sheet {
+  private sheet(
+    box: { u0: number; v0: number; u1: number; v1: number },
+    cellM: number,
+    widths: typeof WIDE_WIDTHS,
+    runs: boolean,
+  ): Sheet {
     const columns = Math.round((box.u1 - box.u0) / cellM);
     const rows = Math.round((box.v1 - box.v0) / cellM);
     const n = columns * rows;
@@ -80,7 +85,11 @@ export class Field {
     const shape = pyramidShape(base, widths);
     const per = Math.max(1, Math.round(cellM / this.raster.stepM));
     const share = new Map<number, Float32Array>();
-    const masses = { out: new Float64Array(n), wet: new Float64Array(n), runs: [0, 1, 2].map(() => new Float64Array(n)) };
+    const masses = {
+      out: new Float64Array(n),
+      wet: new Float64Array(n),
+      runs: [0, 1, 2].map(() => new Float64Array(n)),
+    };
     const distanceM = new Float32Array(n);
     const part = 1 / (per * per);
     for (let i = 0; i < n; i++) {

@@ -39,7 +39,15 @@ export class Lattice {
       const j0 = low(box.v0);
       const columns = Math.max(4, high(box.u1) - i0 + 1);
       const rows = Math.max(4, high(box.v1) - j0 + 1);
-      return { stepM, i0, j0, columns, rows, needed: new Uint8Array(columns * rows), residual: new Float64Array(columns * rows) };
+      return {
+        stepM,
+        i0,
+        j0,
+        columns,
+        rows,
+        needed: new Uint8Array(columns * rows),
+        residual: new Float64Array(columns * rows),
+      };
     });
   }
 

@@ -50,7 +50,8 @@ describe('pyramid', () => {
     const a = new Pyramid(shape);
     const b = new Pyramid(shape);
     const paintInto = (p: Pyramid, bump: number): void => {
-      for (let i = 0; i < p.cells.length; i++) p.cells[i] = Math.sin(i / 97) + (i % 200 > 90 && i % 200 < 110 && i > 20000 && i < 26000 ? bump : 0);
+      for (let i = 0; i < p.cells.length; i++)
+        p.cells[i] = Math.sin(i / 97) + (i % 200 > 90 && i % 200 < 110 && i > 20000 && i < 26000 ? bump : 0);
     };
     paintInto(a, 0);
     a.refresh();

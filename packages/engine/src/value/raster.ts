@@ -194,14 +194,8 @@ function cropped(r: Raster): Raster {
   }
   if (c1 < 0) return r;
   const pad = 2;
-  const [u0, u1] = inEights(
-    Math.floor(r.box.u0 + c0 * r.stepM) - pad,
-    Math.ceil(r.box.u0 + (c1 + 1) * r.stepM) + pad,
-  );
-  const [v0, v1] = inEights(
-    Math.floor(r.box.v0 + r0 * r.stepM) - pad,
-    Math.ceil(r.box.v0 + (r1 + 1) * r.stepM) + pad,
-  );
+  const [u0, u1] = inEights(Math.floor(r.box.u0 + c0 * r.stepM) - pad, Math.ceil(r.box.u0 + (c1 + 1) * r.stepM) + pad);
+  const [v0, v1] = inEights(Math.floor(r.box.v0 + r0 * r.stepM) - pad, Math.ceil(r.box.v0 + (r1 + 1) * r.stepM) + pad);
   const box: Box = {
     u0: Math.max(r.box.u0, u0),
     u1: Math.min(r.box.u1, u1),

@@ -7,7 +7,7 @@ import { BARE, cellAt, FAIRWAY, GREEN, OUT, PENALTY, TEE } from './raster.ts';
  * at whole metres up to 150; from a red area also within two club-lengths of X, no nearer the hole (sixteen places at 2.3 m).
  * X depends on the landing place and the direction alone, so one table serves every stroke of the hole.
  */
-const DIRECTIONS = 36;
+const DIRECTIONS = 72;
 const CELL_M = 3;
 const LEVELS = 8;
 const BACK_M = 150;
@@ -62,7 +62,10 @@ export class Relief {
       return { cellM: CELL_M * 2 ** k, columns, rows, sums: new Float64Array(3 * DIRECTIONS * columns * rows) };
     });
     const width = this.levels[0]!.columns;
-    this.wetCells = Int32Array.from(wet.cells, (c) => Math.floor(c.cell / wet.columns) * width + (c.cell % wet.columns));
+    this.wetCells = Int32Array.from(
+      wet.cells,
+      (c) => Math.floor(c.cell / wet.columns) * width + (c.cell % wet.columns),
+    );
     this.wetShare = Float64Array.from(wet.cells, (c) => c.share);
     this.wetU = Float64Array.from(wet.cells, (c) => c.u);
     this.wetV = Float64Array.from(wet.cells, (c) => c.v);
@@ -88,7 +91,8 @@ export class Relief {
       const x = u - t * du;
       const y = v - t * dv;
       if (x < raster.box.u0 || x > raster.box.u1 || y < raster.box.v0 || y > raster.box.v1) return undefined;
-      if (raster.surface[cellAt(raster, x, y)] !== PENALTY) return { u: x + (step / 2) * du, v: y + (step / 2) * dv, red };
+      if (raster.surface[cellAt(raster, x, y)] !== PENALTY)
+        return { u: x + (step / 2) * du, v: y + (step / 2) * dv, red };
     }
   }
 

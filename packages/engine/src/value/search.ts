@@ -68,14 +68,25 @@ export function cheapest(
   }
   let found: Found = kept[0]!;
   for (const lead of kept) {
-    const polished = lead.strokes <= bestFine + KEEP_COARSE ? polish(evaluator, lead, u, v, fromHere, lead.strokes <= bestFine + KEEP_FINE ? 3 : 1) : lead;
+    const polished =
+      lead.strokes <= bestFine + KEEP_COARSE
+        ? polish(evaluator, lead, u, v, fromHere, lead.strokes <= bestFine + KEEP_FINE ? 3 : 1)
+        : lead;
     if (lead === kept[0] || polished.strokes < found.strokes) found = polished;
   }
   return found;
 }
 
 /** Descends to the bottom of the valley: step to the lower side, else through a parabola, with a step that shrinks. */
-export function polish(evaluator: Evaluator, from: Found, u: number, v: number, fromHere: number, rounds: number, step = STEP_RAD / 2): Found {
+export function polish(
+  evaluator: Evaluator,
+  from: Found,
+  u: number,
+  v: number,
+  fromHere: number,
+  rounds: number,
+  step = STEP_RAD / 2,
+): Found {
   const { weapon } = from;
   const cost = (bearing: number): number => evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
   let at = from.bearing;
