@@ -4,7 +4,7 @@
  */
 export function invertPositive(a: readonly (readonly number[])[]): number[][] | undefined {
   const n = a.length;
-  const l = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  const l = zeros(n);
   const at = (m: readonly (readonly number[])[], i: number, j: number): number => m[i]?.[j] ?? 0;
   const set = (m: number[][], i: number, j: number, x: number): void => {
     const row = m[i];
@@ -17,9 +17,9 @@ export function invertPositive(a: readonly (readonly number[])[]): number[][] | 
       if (i === j && !(sum > 0)) return undefined;
       set(l, i, j, i === j ? Math.sqrt(sum) : sum / at(l, j, j));
     }
-  const inverse = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  const inverse = zeros(n);
   for (let c = 0; c < n; c++) {
-    const y = new Array<number>(n).fill(0);
+    const y = zeroRow(n);
     for (let i = 0; i < n; i++) {
       let sum = i === c ? 1 : 0;
       for (let k = 0; k < i; k++) sum -= at(l, i, k) * (y[k] ?? 0);
@@ -33,3 +33,6 @@ export function invertPositive(a: readonly (readonly number[])[]): number[][] | 
   }
   return inverse;
 }
+
+const zeroRow = (n: number): number[] => Array.from({ length: n }, () => 0);
+const zeros = (n: number): number[][] => Array.from({ length: n }, () => zeroRow(n));

@@ -1,14 +1,14 @@
 /** A stream of random numbers that a seed decides: the same on every machine. It has a state of its own; pass it, never share it. */
 export interface Random {
   /** Uniform on [0, 1), 32 bits. */
-  next(): number;
+  readonly next: () => number;
   /** Whole, uniform on 0 … below - 1. */
-  below(limit: number): number;
+  readonly below: (limit: number) => number;
   /** Standard normal, by the polar method of Marsaglia and Bray. */
-  normal(): number;
+  readonly normal: () => number;
   /** Gamma with this shape and scale 1 (Marsaglia & Tsang 2000). */
-  gamma(shape: number): number;
-  beta(a: number, b: number): number;
+  readonly gamma: (shape: number) => number;
+  readonly beta: (a: number, b: number) => number;
 }
 
 /**

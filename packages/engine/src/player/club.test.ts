@@ -14,20 +14,19 @@ describe('the names of clubs', () => {
     ['wedge 52', ['52', '52°', '52 deg', '52 degree wedge', 'Wedge 52', '52 wedge', 'GW 52', '52w', '52d']],
     ['putter', ['Putter', 'PT']],
   ])('%s is one club in every spelling', (key, spellings) => {
-    for (const name of spellings) expect(clubKey(name), name).toBe(key);
+    expect(spellings.map((name) => [name, clubKey(name)])).toEqual(spellings.map((name) => [name, key]));
   });
 
   it('leaves an unknown name as it is', () => {
-    for (const name of ['chipper', 'Big Bertie', '77', '12i', 'iron', '7', '', '7 7 iron']) {
-      expect(readClub(name), name).toBeUndefined();
-    }
+    const names = ['chipper', 'Old Faithful', '77', '12i', 'iron', '7', '', '7 7 iron'];
+    expect(names.filter((name) => readClub(name) !== undefined)).toEqual([]);
     expect(clubKey('  My  Club ')).toBe('my club');
   });
 });
 
 describe('the names of swings', () => {
   it('know a full swing and the common in-between ones', () => {
-    for (const name of ['full', 'Full', 'full swing', '', '100%', 'normal']) expect(isFullSwing(name), name).toBe(true);
+    expect(['full', 'Full', 'full swing', '', '100%', 'normal'].every(isFullSwing)).toBe(true);
     for (const name of ['3/4', 'three-quarter', 'Three quarter swing', '75%', '3q'])
       expect(swingKey(name)).toBe('three-quarter');
     for (const name of ['half', '1/2', '50 %', 'Half swing']) expect(swingKey(name)).toBe('half');

@@ -30,7 +30,7 @@ describe('putting', () => {
     const rows = puttingRows(SEPARATE);
     const at = [1, 2, 3, 5, 8, 12, 20, 30];
     const putts = [1.0393, 1.3188, 1.5342, 1.7523, 1.8964, 1.9991, 2.1414, 2.2818];
-    at.forEach((d, i) => expect(Math.abs(strokesAt(rows, d) - (putts[i] ?? 0)), `from ${d} m`).toBeLessThan(0.002));
+    at.forEach((d, i) => expect(Math.abs(strokesAt(rows, d) - (putts[i] ?? 0))).toBeLessThan(0.002));
   });
 
   it('meets the published points of tour putting', () => {
@@ -56,12 +56,10 @@ describe('putting', () => {
       const model = puttingPrior({ handicapIndex: index });
       const rows = puttingRows(model);
       [3, 5, 8, 10, 20, 30].forEach((ft, i) =>
-        expect(Math.abs(holingChance(model, ft * FOOT_M) - (one[i] ?? 0)), `holing ${index} ${ft} ft`).toBeLessThan(
-          0.015,
-        ),
+        expect(Math.abs(holingChance(model, ft * FOOT_M) - (one[i] ?? 0))).toBeLessThan(0.015),
       );
       [5, 10, 20, 30, 40].forEach((ft, i) =>
-        expect(Math.abs(strokesAt(rows, ft * FOOT_M) - (putts[i] ?? 0)), `putts ${index} ${ft} ft`).toBeLessThan(0.015),
+        expect(Math.abs(strokesAt(rows, ft * FOOT_M) - (putts[i] ?? 0))).toBeLessThan(0.015),
       );
     }
   });

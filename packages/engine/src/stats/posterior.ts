@@ -58,7 +58,7 @@ function derivatives(
   const up = at.map((_, i) => moved(i, 1, -1, 0));
   const down = at.map((_, i) => moved(i, -1, -1, 0));
   const gradient = at.map((_, i) => ((up[i] ?? 0) - (down[i] ?? 0)) / (2 * (steps[i] ?? 1)));
-  const curvature = Array.from({ length: n }, () => new Array<number>(n).fill(0));
+  const curvature = Array.from({ length: n }, () => at.map(() => 0));
   for (let i = 0; i < n; i++)
     for (let j = 0; j <= i; j++) {
       const scale = (steps[i] ?? 1) * (steps[j] ?? 1);

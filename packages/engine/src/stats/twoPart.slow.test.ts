@@ -58,15 +58,15 @@ function tally(c: Case, n: number, spreadsVary: boolean): Tally {
 
 describe('the fit on players whose truth is known', () => {
   it.each(CASES)('errs no more than the published recipe: sd $sdShare, mishits $mishit', (c) => {
-    COUNTS.forEach((n, i) => expect(tally(c, n, false).rms, `${n} balls`).toBeLessThan(1.1 * (c.rms[i] ?? 0)));
+    COUNTS.forEach((n, i) => expect(tally(c, n, false).rms).toBeLessThan(1.1 * (c.rms[i] ?? 0)));
   });
 
   it.each(CASES)('has intervals that hold the truth as often as they say: sd $sdShare, mishits $mishit', (c) => {
     // 700 players: one standard error is .015; the normal approximation itself costs up to .05 at five balls and many mishits.
     for (const n of COUNTS)
       for (const share of tally(c, n, true).covered) {
-        expect(share, `${n} balls`).toBeGreaterThan(0.71);
-        expect(share, `${n} balls`).toBeLessThan(0.87);
+        expect(share).toBeGreaterThan(0.71);
+        expect(share).toBeLessThan(0.87);
       }
   });
 });
