@@ -159,11 +159,15 @@ function roomWords(shot: ShotDocument, units: Units): string[] {
 function elseWords(shot: ShotDocument, units: Units): string[] {
   const line = (s: StrokeDocument): string => `${optionWords(s.option)}, spot ${spotWords(s.spot, units)}`;
   const costs = (n: number): string => (n < TIE ? 'a tie' : `costs ${strokesWords(n)} more`);
+  const isSimplest = (s: StrokeDocument): boolean =>
+    line(s) === (shot.simplest === undefined ? undefined : line(shot.simplest));
   return [
-    ...shot.alternatives.map(
-      (a) =>
-        `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE ? '' : `: ${a.why}`}.`,
-    ),
+    ...shot.alternatives
+      .filter((a) => !isSimplest(a))
+      .map(
+        (a) =>
+          `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE ? '' : `: ${a.why}`}.`,
+      ),
     ...(shot.simplest === undefined
       ? []
       : [`  Plainer, and a tie: ${line(shot.simplest)}: ${strokesWords(shot.simplest.expectedStrokes)}.`]),
@@ -183,7 +187,7 @@ function evidenceWords(shot: ShotDocument): string {
     shot.doubt.se > 0 ? `; sure to ±${strokesWords(shot.doubt.hi80 - shot.expectedStrokes)}, four times in five` : '';
   switch (shot.evidence) {
     case 'stated':
-      return `the pattern is stated in the player file, and its doubt with it: none${sure}`;
+      return `the pattern is stated in the player file, not measured${sure}`;
     case 'fitted':
       return `${balls} ball${balls === 1 ? '' : 's'} of this club and swing${sure}`;
     case 'claimed':

@@ -1,19 +1,13 @@
 import { type GivenFlag, type HoleGround, pacedFlag, type PlanePoint } from '@leeway/engine';
+import { parseFlag } from '@leeway/formats';
 import { Usage } from './command.ts';
-import { parseLonLat } from './quantities.ts';
-
-const PACES = /^\s*(\d+(?:\.\d+)?)\s*,\s*(\d+(?:\.\d+)?)\s*([LR])\s*$/i;
 
 /** A place on the ground or on a green: `LON,LAT`, or `ON,SIDE` in paces of a yard, like `16,7R`. Throws `Usage`. */
 export function parsePlace(option: string, text: string): GivenFlag {
-  const [, on, inside, side] = PACES.exec(text) ?? [];
-  if (on !== undefined && inside !== undefined && side !== undefined) {
-    return { kind: 'paces', on: Number(on), in: Number(inside), side: side.toUpperCase() === 'L' ? 'L' : 'R' };
-  }
-  if (/[LR]\s*$/i.test(text)) {
-    throw new Usage(`--${option}: found "${text}"; expected paces on and from the side, like 16,7R`);
-  }
-  return { kind: 'place', at: parseLonLat(option, text) };
+  const { value, faults } = parseFlag(text);
+  if (value === undefined)
+    throw new Usage(`--${option}: found "${text}"; expected ${faults[0]?.expected ?? 'a place'}`);
+  return value;
 }
 
 /** The place in the plane of a hole; `undefined` when the green is not that deep. */
