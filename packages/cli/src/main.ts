@@ -7,6 +7,8 @@ import { nearest } from './nearest.ts';
 
 /** Each command's module is loaded only when it is asked for, so that a start is quick. */
 const COMMANDS: { readonly [name: string]: () => Promise<Command> } = {
+  plan: async () => (await import('./plan.ts')).plan,
+  shot: async () => (await import('./shot.ts')).shot,
   check: async () => (await import('./check.ts')).check,
   serve: async () => (await import('./serve.ts')).serve,
 };
@@ -52,7 +54,8 @@ async function runCommand(command: Command, args: readonly string[], io: Io): Pr
 }
 
 function wrongUsage(who: string, message: string, io: Io): number {
-  io.err(`${who}: ${oneLine(message)}. See ${who} --help\n`);
+  const said = oneLine(message);
+  io.err(`${who}: ${said}${/[.?]$/.test(said) ? '' : '.'} See ${who} --help\n`);
   return WRONG_USAGE;
 }
 
@@ -68,8 +71,7 @@ function version(): string {
   return typeof text === 'object' && text !== null && 'version' in text ? String(text.version) : 'unknown';
 }
 
-const oneLine = (text: string): string =>
-  text.replace(/\p{Cc}+/gu, ' ').replace(/[.?]$/, (end) => (end === '.' ? '' : end));
+const oneLine = (text: string): string => text.replace(/\p{Cc}+/gu, ' ').trim();
 
 const messageOf = (error: unknown): string => oneLine(error instanceof Error ? error.message : String(error));
 

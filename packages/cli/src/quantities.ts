@@ -73,8 +73,11 @@ export function parseNumber(option: string, text: string, [from, to]: readonly [
 
 /** A whole number within a range, both ends included. Throws `Usage`. */
 export function parseWhole(option: string, text: string, [from, to]: readonly [number, number]): number {
-  if (!/^[-−+]?\d{1,15}$/.test(text.trim())) throw unexpected(option, text, `a whole number from ${from} to ${to}`);
-  return parseNumber(option, text, [from, to]);
+  const { number, rest } = splitNumber(text);
+  if (number === undefined || rest !== '' || !Number.isInteger(number) || number < from || number > to) {
+    throw unexpected(option, text, `a whole number from ${from} to ${to}`);
+  }
+  return number;
 }
 
 /** A place as `LON,LAT` in degrees. Throws `Usage`. */

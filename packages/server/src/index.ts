@@ -1,1 +1,1 @@
-export {};
+export { serve, type Serving } from './serve.ts';

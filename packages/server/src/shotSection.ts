@@ -1,0 +1,188 @@
+import type { HoleDocument, ShotDocument } from '@leeway/contract';
+import {
+  ballsIn100,
+  capital,
+  cautionWords,
+  lengthWords,
+  optionWords,
+  spotWords,
+  strokesWords,
+  wholeLength,
+} from '@leeway/engine';
+import { html, type Html } from './html.ts';
+
+const ORDINALS = ['Tee', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth', 'Ninth', 'Tenth'];
+/** A difference below this is called a tie. */
+const TIE = 0.02;
+/** A stroke is said to start away from its spot when they lie this far apart. */
+const DRIFT_M = 0.75;
+
+const SPOT_MARK = html`<svg viewBox="0 0 25 22" aria-hidden="true">
+  <path d="M12.5 2 23.5 20.5H1.5Z" fill="none" stroke="#bf3a08" stroke-width="2.3" />
+  <circle cx="12.5" cy="14" r="2.6" fill="#bf3a08" />
+</svg>`;
+
+/** One shot: club and swing, spot, start; what it costs beside the plain line, how far, the chances, why, what else, how sure. */
+export function shotSection(shot: ShotDocument, index: number): Html {
+  const from = shot.lie === 'tee' ? '' : `, from ${LIES[shot.lie]}`;
+  return html`<section class="shot">
+    <p class="which">
+      ${ORDINALS[index] ?? `${index + 1}th`} shot: ${lengthWords(shot.toFlagM, 'yd')} to the
+      flag${from}${shot.dropped === true ? ', after a drop' : ''}
+    </p>
+    <h2>${capital(optionWords(shot.option))}</h2>
+    <p class="spot">${SPOT_MARK}<span>Spot ${spotWords(shot.spot, 'yd')}.</span></p>
+    ${shot.startLine === undefined ? undefined : html`<p class="start">Start line: ${shot.startLine}.</p>`}
+    ${drift(shot)}
+    <div class="sums">
+      <div>${strokes(shot)}${distances(shot)}</div>
+      ${todaysNumber(shot)}
+    </div>
+    ${caution(shot)}
+    <h3>Where it finishes, of 100 balls</h3>
+    <ul class="chances">
+      ${chances(shot).map(([name, balls]) => html`<li>${name} <b>${balls}</b></li>`)}
+    </ul>
+    ${shot.reasons.length === 0 ? undefined : html`<h3>Why</h3>`}
+    ${shot.reasons.map((reason) => html`<p>${reason}</p>`)} ${alternatives(shot)}
+    <h3>How sure</h3>
+    <p>${capital(evidenceWords(shot))}${sureWords(shot.expectedStrokes, shot.doubt)}.</p>
+  </section>`;
+}
+
+const LIES: { readonly [L in ShotDocument['lie']]: string } = {
+  tee: 'the tee',
+  fairway: 'the fairway',
+  rough: 'the rough',
+  bunker: 'sand',
+  recovery: 'the trees',
+  penalty: 'the penalty area',
+};
+
+function drift(shot: ShotDocument): Html | undefined {
+  const driftM = shot.aim.rightOfFlagM - shot.spot.rightOfFlagM;
+  if (Math.abs(driftM) < DRIFT_M) return undefined;
+  const [start, back] = driftM < 0 ? ['left', 'right'] : ['right', 'left'];
+  const by = lengthWords(Math.abs(driftM), 'yd');
+  return html`<p class="drift">Start it ${by} ${start} of the spot; good strikes finish that much ${back}.</p>`;
+}
+
+function strokes(shot: ShotDocument): Html {
+  const plain = shot.atFlag ?? shot.middleOfFairway;
+  const where = shot.atFlag === undefined ? 'middle of the fairway' : 'straight at the flag';
+  return html`<dl class="strokes">
+    <div>
+      <dt>strokes expected</dt>
+      <dd>${strokesWords(shot.expectedStrokes)}</dd>
+    </div>
+    ${
+      plain === undefined
+        ? undefined
+        : html`<div class="plain">
+            <dt>${where}, ${optionWords(plain.option)}</dt>
+            <dd>${strokesWords(plain.expectedStrokes)}</dd>
+          </div>`
+    }
+  </dl>`;
+}
+
+function distances(shot: ShotDocument): Html {
+  const verb = shot.lie === 'tee' ? 'Carries' : 'Lands';
+  const leftM = Math.hypot(shot.spot.beyondFlagM, shot.spot.rightOfFlagM);
+  const leaves = shot.atFlag === undefined ? `, leaves ${lengthWords(leftM, 'yd')}` : ' yd';
+  return html`<p class="figure">
+    ${verb} ${wholeLength(shot.landsM, 'yd')}, finishes ${wholeLength(shot.finishesM, 'yd')}${leaves}.
+  </p>`;
+}
+
+/** The sum that a caddie writes. Parts are rounded, then summed, so that they add up as printed; a part that is nought is left out. */
+function todaysNumber({ todaysNumber: number, lie }: ShotDocument): Html {
+  const lands = wholeLength(number.toLandingM, 'yd');
+  const parts = (
+    [
+      ['wind', number.windM],
+      ['slope', number.slopeM],
+      ['air', number.airM],
+      ['lie', number.lieM],
+    ] as const
+  )
+    .map(([name, m]) => [name, wholeLength(m, 'yd')] as const)
+    .filter(([, yards]) => yards !== 0);
+  const plays = parts.reduce((sum, [, yards]) => sum + yards, lands);
+  const row = (name: string, figure: string): Html =>
+    html`<tr>
+      <th scope="row">${name}</th>
+      <td>${figure}</td>
+    </tr>`;
+  return html`<table class="number">
+    <caption>
+      today’s number
+    </caption>
+    <tbody>
+      ${row(lie === 'tee' ? 'carries' : 'lands', String(lands))}
+      ${parts.map(([name, yards]) => row(name, `${yards < 0 ? '−' : '+'}${Math.abs(yards)}`))}
+      ${row('plays', `${plays}`)}
+    </tbody>
+  </table>`;
+}
+
+function caution(shot: ShotDocument): Html | undefined {
+  if (shot.flagged === undefined) return undefined;
+  const names = shot.flagged.map(({ kind, name }) => cautionWords(name === undefined ? { kind } : { kind, name }));
+  return html`<p class="caution">
+    Caution: balls of this pattern reach ${[...new Set(names)].join(', ')}. Be sure that nobody is there before you
+    play.
+  </p>`;
+}
+
+const PLACES: readonly (readonly [keyof ShotDocument['chances'], string])[] = [
+  ['green', 'green'],
+  ['fairway', 'fairway'],
+  ['rough', 'rough'],
+  ['bunker', 'sand'],
+  ['recovery', 'trees'],
+  ['penalty', 'penalty area'],
+  ['outOfBounds', 'out of bounds'],
+  ['unmapped', 'not mapped'],
+];
+
+const chances = (shot: ShotDocument): readonly (readonly [string, number])[] =>
+  PLACES.map(([key, name]) => [name, ballsIn100(shot.chances[key])] as const).filter(([, balls]) => balls > 0);
+
+function alternatives(shot: ShotDocument): Html | undefined {
+  if (shot.alternatives.length === 0) return undefined;
+  return html`<table class="else">
+    <caption>
+      What else, and what it costs more
+    </caption>
+    <tbody>
+      ${shot.alternatives.map(
+        (other) =>
+          html`<tr>
+            <th scope="row">
+              ${capital(optionWords(other.option))}, spot ${spotWords(other.spot, 'yd')}
+              ${other.costsMore < TIE ? undefined : html`<br /><span class="small">${other.why}</span>`}
+            </th>
+            <td>${other.costsMore < TIE ? 'a tie' : strokesWords(other.costsMore)}</td>
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+const EVIDENCE: { readonly [E in ShotDocument['evidence']]: string } = {
+  stated: 'the pattern is stated in the player file',
+  fitted: 'from balls of this club and swing',
+  claimed: 'the carry is claimed; no balls of it are measured, and the spread is the one usual for the handicap',
+  prior: 'no balls of it are measured; carry and spread are the ones usual for the handicap and the other clubs',
+  'short game': 'no balls of it are measured; the short game is the one usual for the handicap',
+};
+
+const evidenceWords = ({ evidence, doubt }: ShotDocument): string =>
+  evidence === 'fitted'
+    ? `${doubt.balls} ball${doubt.balls === 1 ? '' : 's'} of this club and swing`
+    : EVIDENCE[evidence];
+
+/** `, sure to ±0.04`, four times in five; nothing where no doubt is known. */
+export const sureWords = (expected: number, doubt: HoleDocument['doubt']): string =>
+  doubt.se > 0 ? `, sure to ±${strokesWords(doubt.hi80 - expected)}, four times in five` : '';
