@@ -33,6 +33,8 @@ export interface MapGroup {
 export interface MapFile {
   readonly features: readonly MapFeature[];
   readonly groups: readonly MapGroup[];
+  /** Its positions are bare pairs of numbers, whose order may be mistaken. */
+  readonly pairs: boolean;
   readonly attribution?: string;
 }
 

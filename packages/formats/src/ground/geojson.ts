@@ -21,7 +21,7 @@ export function readGeoJson(root: JsonObject, book: FaultBook): MapFile {
       found: 'a collection without a list of features',
       expected: '"features": […]',
     });
-    return { features, groups: [] };
+    return { features, groups: [], pairs: true };
   }
   if (raw.length > GROUND_CAPS.features) {
     book.add({
@@ -30,7 +30,7 @@ export function readGeoJson(root: JsonObject, book: FaultBook): MapFile {
       found: `${raw.length} features`,
       expected: `at most ${GROUND_CAPS.features}`,
     });
-    return { features, groups: [] };
+    return { features, groups: [], pairs: true };
   }
   const read = positions(book);
   let fromOsm = JSON.stringify([root['copyright'], root['attribution'], root['license']]).includes('OpenStreetMap');
@@ -49,7 +49,7 @@ export function readGeoJson(root: JsonObject, book: FaultBook): MapFile {
     fromOsm ||= /^(node|way|relation)\/\d+$/.test(id);
     for (const shape of shapesOf(item['geometry'], id, read, book, true)) features.push({ id, tags, shape });
   }
-  return { features, groups: [], ...(fromOsm ? { attribution: OSM_ATTRIBUTION } : {}) };
+  return { features, groups: [], pairs: true, ...(fromOsm ? { attribution: OSM_ATTRIBUTION } : {}) };
 }
 
 function idOf(item: JsonObject, tags: Tags, index: number): string {

@@ -30,7 +30,7 @@ export function featuresOfOsm(data: OsmData, book: FaultBook): MapFile {
       features.push({ id: `node/${node.id}`, tags: node.tags, shape: { kind: 'point', at: node.at } });
   for (const way of data.ways.values())
     if (way.tags.size > 0 && !spoken.has(way.id)) features.push(...featuresOfWay(way, book));
-  return { features: [...features, ...fromRelations], groups, attribution: OSM_ATTRIBUTION };
+  return { features: [...features, ...fromRelations], groups, pairs: false, attribution: OSM_ATTRIBUTION };
 }
 
 function featuresOfWay(way: OsmWay, book: FaultBook): MapFeature[] {

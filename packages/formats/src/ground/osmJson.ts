@@ -102,7 +102,7 @@ export function readOsmJson(root: JsonObject, book: FaultBook): MapFile {
       }),
     };
   });
-  if (read.stopped) return { features: [], groups: [] };
+  if (read.stopped) return { features: [], groups: [], pairs: false };
   return featuresOfOsm({ nodes, ways, relations }, book);
 }
 

@@ -34,7 +34,7 @@ export function readGround(text: string, file: string, options: GroundOptions = 
 /** The ground of a map that is read; undefined when it is refused. */
 export function groundOf(map: MapFile, options: GroundOptions, book: FaultBook): GroundFile | undefined {
   const pieces = piecesOf(map, book);
-  if (looksSwapped(pieces, book)) return undefined;
+  if (looksSwapped(pieces, map.pairs, book)) return undefined;
   const lines = holeLines(pieces, map.groups, book);
   noteUnused(pieces, lines, book);
   const wanted = asked(lines, pieces, options, book);
