@@ -1,8 +1,6 @@
-import type { Caution } from '../ground/hole.ts';
-import type { Option, PlayerModel } from '../player/option.ts';
-import type { BallState, Candidate, HoleSolution, Stroke } from '../value/solution.ts';
-import { RAD_PER_DEG } from '../quantity/units.ts';
-import { reachOf } from './caution.ts';
+import type { PlayerModel } from '../player/option.ts';
+import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
+import { distinct, pricedCandidates, unflagged } from './candidates.ts';
 import { type Because, explain } from './explain.ts';
 import { type Landmark, landmarksOf } from './landmark.ts';
 import { type Lesson, worthLearning } from './learn.ts';
@@ -42,19 +40,6 @@ export interface Alternative {
   readonly because: Because;
 }
 
-/** Alternatives cost at most this much more than the answer. */
-const ALTERNATIVE_STROKES = 0.3;
-/** The fast rule may be wrong by this much: every stroke so near the best is priced densely. */
-const FAST_RULE_STROKES = 0.01;
-const PRICED_AT_MOST = 12;
-/** A flagged stroke gives way to one that costs less than this more. */
-const FLAG_STROKES = 0.1;
-const SEARCH_STEP_RAD = 1 * RAD_PER_DEG;
-const SEARCH_STEPS = 30;
-/** Two spots of one option are plainly distinct when this far apart. */
-const DISTINCT_M = 10;
-const DISTINCT_SHARE = 0.06;
-
 /**
  * The choice from a state: the option and aim that cost fewest strokes, whose spot is on mapped ground, and, unless everything near it is
  * flagged, whose pattern reaches nothing it should not. `undefined` when no option can be played from the lie.
@@ -67,7 +52,7 @@ export function choose(
 ): Choice | undefined {
   const { ground } = solution;
   const options = player.options.filter((o) => o.byLie[from.lie] !== undefined);
-  const priced = pricedCandidates(solution, from, solution.best(from, ALTERNATIVE_STROKES));
+  const priced = pricedCandidates(solution, from);
   const [optimum] = priced;
   if (optimum === undefined) return undefined;
   const answer = optimum.flagged.length === 0 ? optimum : (unflagged(solution, from, priced) ?? optimum);
@@ -94,34 +79,6 @@ export function choose(
   };
 }
 
-/** Densely priced candidates, cheapest first: all that the fast rule cannot tell from the best, and enough others for two alternatives. */
-function pricedCandidates(solution: HoleSolution, from: BallState, candidates: readonly Candidate[]): ShownStroke[] {
-  const [best] = candidates;
-  if (best === undefined) return [];
-  const shown: ShownStroke[] = [];
-  const unmapped: ShownStroke[] = [];
-  for (const candidate of candidates) {
-    const close = candidate.strokes <= best.strokes + FAST_RULE_STROKES;
-    if (shown.length >= PRICED_AT_MOST || (!close && distinct(from, shown).length > 3)) break;
-    const stroke = showStroke(solution, from, candidate);
-    (solution.isUnmapped(stroke.spot) ? unmapped : shown).push(stroke);
-  }
-  const usable = shown.length > 0 ? shown : unmapped;
-  return usable.toSorted((a, b) => a.strokes - b.strokes);
-}
-
-/** Those that differ from all before them in option, or plainly in spot. */
-function distinct(from: BallState, strokes: readonly ShownStroke[]): ShownStroke[] {
-  const kept: ShownStroke[] = [];
-  for (const s of strokes) if (kept.every((k) => areDistinct(from, k, s))) kept.push(s);
-  return kept;
-}
-
-function areDistinct(from: BallState, a: ShownStroke, b: ShownStroke): boolean {
-  if (a.priced.option !== b.priced.option) return true;
-  return distanceM(a.spot, b.spot) >= Math.max(DISTINCT_M, DISTINCT_SHARE * distanceM(from.at, a.spot));
-}
-
 function alternativesOf(
   from: BallState,
   answer: ShownStroke,
@@ -133,35 +90,3 @@ function alternativesOf(
     .slice(1, 3)
     .map((shown) => ({ shown, because: explain(marks, answer.priced, shown.priced) }));
 }
-
-/** The cheapest stroke within 0.1 of the best whose pattern reaches no caution: a candidate, or one with its aim turned away. */
-function unflagged(solution: HoleSolution, from: BallState, priced: readonly ShownStroke[]): ShownStroke | undefined {
-  const limit = (priced[0]?.strokes ?? 0) + FLAG_STROKES;
-  const clear = priced.filter((s) => s.flagged.length === 0 && s.strokes < limit);
-  const turned = distinct(from, priced)
-    .filter((s) => s.strokes < limit)
-    .flatMap((s) => turnedAway(solution, from, s, limit));
-  return [...clear, ...turned].toSorted((a, b) => a.strokes - b.strokes)[0];
-}
-
-function turnedAway(solution: HoleSolution, from: BallState, shown: ShownStroke, limit: number): ShownStroke[] {
-  const { option, bearingRad } = shown.priced;
-  const pattern = option.byLie[from.lie];
-  if (pattern === undefined || shown.flagged.length === 0) return [];
-  const runM = distanceM(from.at, shown.aim) - (pattern.parts[0]?.alongM ?? 0);
-  const reach: (bearing: number) => readonly Caution[] = reachOf(pattern, runM, from, solution.ground.cautions);
-  return [-1, 1].flatMap((side) => {
-    for (let k = 1; k <= SEARCH_STEPS; k++) {
-      const stroke = { option, bearingRad: bearingRad + side * k * SEARCH_STEP_RAD };
-      if (solution.strokesOf(from, stroke) > limit) return [];
-      if (reach(stroke.bearingRad).length > 0) continue;
-      const turned = showStroke(solution, from, stroke);
-      return turned.strokes < limit && !solution.isUnmapped(turned.spot) ? [turned] : [];
-    }
-    return [];
-  });
-}
-
-/** The option of a player by club and swing, as the player file spells them. */
-export const optionNamed = (player: PlayerModel, club: string, swing: string): Option | undefined =>
-  player.options.find((o) => o.club === club && o.swing === swing);

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { distanceM } from '../geometry/segment.ts';
+import type { HoleGround } from '../ground/hole.ts';
+import type { BallState, Candidate } from '../value/solution.ts';
+import { solveHole } from '../value/solve.ts';
+import { referenceHole, referencePlayer } from '../value/testdata/load.ts';
+import { box, groundWith, solutionOf } from '../choice/testdata/madeUp.ts';
+import { planFrom, planHole } from './planHole.ts';
+import { nextBall, stateAt } from './relief.ts';
+
+describe('the plan of the reference par 4', () => {
+  const player = referencePlayer('player_sym');
+  const ground = referenceHole('t1_symmetric');
+  const solution = solveHole(ground, player);
+  const plan = planHole(solution, player);
+
+  test('starts at the tee, each next shot where the spot of the one before lies, and ends on the green', () => {
+    expect(plan.shots[0]?.choice.from).toEqual({ at: ground.ball, lie: 'tee' });
+    plan.shots.forEach((shot, i) => {
+      const next = plan.shots[i + 1];
+      if (next === undefined) expect(solution.surfaceAt(shot.choice.answer.spot)).toBe('green');
+      else {
+        expect(next.choice.from.at).toEqual(shot.choice.answer.spot);
+        expect(next.choice.from.lie).toBe(solution.surfaceAt(shot.choice.answer.spot));
+      }
+    });
+    expect(plan.stuck).toBeUndefined();
+  });
+
+  test('expected strokes fall from shot to shot', () => {
+    const strokes = plan.shots.map((shot) => shot.choice.answer.strokes);
+    expect(strokes.length).toBeGreaterThan(1);
+    strokes.slice(1).forEach((s, i) => expect(s).toBeLessThan(strokes[i] ?? 0));
+  });
+
+  test('stated patterns leave no doubt', () => {
+    const [first] = plan.shots;
+    expect(first?.doubtOf(first.choice.answer).se).toBe(0);
+  });
+
+  test('doubt of the second shot is in the first as well', () => {
+    const doubt = { balls: 12, seAlongM: 3, seAcrossM: 2, seLogSdAlong: 0.2, seLogSdAcross: 0.2, seMishitShare: 0.03 };
+    const second = plan.shots[1]?.choice.answer.priced.option;
+    const unsure = { ...player, options: player.options.map((o) => (o === second ? { ...o, doubt } : o)) };
+    const swap = (c: Candidate): Candidate => (c.option === second ? { ...c, option: { ...second, doubt } } : c);
+    const best = (from: BallState, within?: number) => solution.best(from, within).map(swap);
+    const shots = planHole({ ...solution, best }, unsure).shots;
+    const se = shots.map((shot) => shot.doubtOf(shot.choice.answer).se);
+    expect(se[1]).toBeGreaterThan(0);
+    expect(se[0]).toBeCloseTo(se[1] ?? 0, 9);
+    expect(shots[1]?.doubtOf(shots[1].choice.answer).balls).toBe(12);
+  });
+
+  test('a lie that no option is played from ends the plan there', () => {
+    const stuck = planFrom(solution, player, { at: ground.ball, lie: 'penalty' });
+    expect(stuck.shots).toHaveLength(0);
+    expect(stuck.stuck?.lie).toBe('penalty');
+  });
+});
+
+describe('the next ball', () => {
+  const pond = { ...box('pond', 'penalty', [-20, 40, 20, 60]), red: true };
+  const from = { at: { eastM: 0, northM: 0 }, lie: 'tee' } as const;
+  const on = (ground: HoleGround) =>
+    solutionOf(ground, {
+      surfaceAt: (p) => {
+        if (p.northM > 200) return 'out';
+        return Math.abs(p.eastM) <= 20 && p.northM >= 40 && p.northM <= 60 ? 'penalty' : 'fairway';
+      },
+      areaAt: () => 0,
+      strokesAtRest: (p) => distanceM(p, ground.flag) / 100,
+    });
+
+  test('is dropped at the near edge of the water, no nearer the flag than where it went in', () => {
+    const solution = on(groundWith([pond]));
+    const next = nextBall(solution, from, { eastM: 0, northM: 55 });
+    expect(next?.dropped).toBe(true);
+    expect(next?.state.lie).toBe('fairway');
+    expect(next?.state.at.northM).toBeLessThan(40);
+    expect(next?.state.at.northM).toBeGreaterThan(38.5);
+  });
+
+  test('out of bounds is played again from where it was', () => {
+    expect(nextBall(on(groundWith([])), from, { eastM: 0, northM: 210 })?.state).toBe(from);
+  });
+
+  test('plays as it lies on dry ground', () => {
+    const solution = on(groundWith([]));
+    expect(nextBall(solution, from, { eastM: 3, northM: 70 })).toEqual({
+      state: { at: { eastM: 3, northM: 70 }, lie: 'fairway' },
+      dropped: false,
+    });
+    expect(stateAt(solution, { eastM: 3, northM: 70 }).lie).toBe('fairway');
+  });
+});
