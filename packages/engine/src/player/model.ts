@@ -2,7 +2,8 @@ import { RAD_PER_DEG } from '../quantity/units.ts';
 import type { Lie } from '../quantity/lies.ts';
 import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
 import type { ClubInBag, PlayerFile, PuttingParameters, StoredFit, StoredPattern } from './file.ts';
-import { carryBelief, claimedCarry, type KnownCarry } from './ladder.ts';
+import { knownCarries } from './knownCarries.ts';
+import { carryBelief } from './ladder.ts';
 import { DRIVER_OFF_FAIRWAY, effectOf } from './lieEffect.ts';
 import type { Evidence, NormalPart, Option, Pattern, PatternDoubt, PlayerModel, PuttingRow } from './option.ts';
 import { fromLie, partsOf, tidyParts, widen } from './pattern.ts';
@@ -105,33 +106,6 @@ function swingsOf(file: PlayerFile, club: ClubInBag): readonly ClubSwing[] {
   if (family === 'iron' || family === 'wedge') add('three-quarter', false);
   if (family === 'wedge') add('half', false);
   return [...found.values()];
-}
-
-/** What the file knows of carries: fitted ones with their doubt, and claims. */
-export function knownCarries(file: PlayerFile): readonly KnownCarry[] {
-  const lofts = new Map((file.clubs ?? []).map((c) => [clubKey(c.name), c.loftDeg]));
-  const fitted = (file.patterns ?? []).flatMap((p): readonly KnownCarry[] => {
-    if (p.fit === undefined) return [];
-    const loftDeg = lofts.get(clubKey(p.club));
-    const seLog = Math.max(0.002, p.fit.seCarryM / p.fit.carryM);
-    return [
-      { club: p.club, swing: p.swing, carryM: p.fit.carryM, seLog, ...(loftDeg === undefined ? {} : { loftDeg }) },
-    ];
-  });
-  return [...fitted, ...claimsOf(file)];
-}
-
-/** Carries that the file claims from memory. */
-export function claimsOf(file: PlayerFile): readonly KnownCarry[] {
-  return (file.clubs ?? []).flatMap((club) => {
-    const claims: KnownCarry[] = [];
-    if (club.claimedCarryM !== undefined)
-      claims.push(claimedCarry(club.name, 'full', club.claimedCarryM, club.loftDeg));
-    for (const s of club.swings ?? [])
-      if (typeof s !== 'string' && s.claimedCarryM !== undefined)
-        claims.push(claimedCarry(club.name, s.name, s.claimedCarryM, club.loftDeg));
-    return claims;
-  });
 }
 
 function optionOf(file: PlayerFile, s: ClubSwing): Option {

@@ -31,13 +31,14 @@ export interface Level {
 }
 
 /** The index that the prior is read at: 15 when none is known, held between -5.5 (the tour's level) and 54. */
-export const indexOf = (level: Level): number => Math.min(54, Math.max(-5.5, level.handicapIndex ?? ASSUMED_INDEX));
+export const handicapIndexOf = (level: Level): number =>
+  Math.min(54, Math.max(-5.5, level.handicapIndex ?? ASSUMED_INDEX));
 
 const line = ([at0, perStroke]: readonly [number, number], index: number): number => at0 + perStroke * index;
 
 /** The prior of a club's and swing's spreads. A club of an unknown name is taken for a mid-iron. */
 export function spreadPrior(level: Level, club: string, swing: string): SpreadPrior {
-  const index = indexOf(level);
+  const index = handicapIndexOf(level);
   const factors = factorsOf(readClub(club));
   return {
     sdCarryShare: line(DISTANCE_SD_SHARE, index) * factors.distance * (isFullSwing(swing) ? 1 : PART_SWING_SPREAD),
@@ -48,7 +49,7 @@ export function spreadPrior(level: Level, club: string, swing: string): SpreadPr
 
 /** What the course adds at a level, as it is written in a Player file: per cent of carry, and a share of balls. */
 export function onCoursePrior(level: Level): { readonly distanceSdPct: number; readonly mishitShare: number } {
-  const index = indexOf(level);
+  const index = handicapIndexOf(level);
   return {
     distanceSdPct: round3(100 * line(COURSE_DISTANCE_SD_SHARE, index)),
     mishitShare: round3(Math.max(0.004, line(COURSE_MISHIT_SHARE, index))),
@@ -59,7 +60,7 @@ const round3 = (x: number): number => Math.round(x * 1000) / 1000;
 
 /** The prior of the short game: multiple of the tour's spread of length, and share of mishits; the last level is held beyond. */
 export function shortGamePrior(level: Level): { readonly spread: number; readonly mishitShare: number } {
-  const index = indexOf(level);
+  const index = handicapIndexOf(level);
   return {
     spread: interpolateRows(SHORT_GAME_BY_INDEX, index, 1),
     mishitShare: interpolateRows(SHORT_GAME_BY_INDEX, index, 2),
@@ -68,7 +69,7 @@ export function shortGamePrior(level: Level): { readonly spread: number; readonl
 
 /** The 7-iron's good carry expected at a level, metres. */
 export const sevenIronPriorM = (level: Level): number => {
-  const yards = line(SEVEN_IRON_YD[level.sex ?? 'man'], indexOf(level));
+  const yards = line(SEVEN_IRON_YD[level.sex ?? 'man'], handicapIndexOf(level));
   return YARD_M * Math.max(45, yards);
 };
 

@@ -3,7 +3,7 @@ import { normalCdf, normalPdf } from '../math/normal.ts';
 import { FOOT_M, RAD_PER_DEG } from '../quantity/units.ts';
 import type { PuttingParameters } from './file.ts';
 import type { PuttingRow } from './option.ts';
-import { indexOf, type Level } from './prior.ts';
+import { handicapIndexOf, type Level } from './prior.ts';
 
 /** The hole's radius less the ball's (4.25 in and 1.68 in across, Rules of Golf and Equipment Rules), metres. */
 const HALF_WIDTH_M = ((4.25 - 1.68) / 2) * 0.0254;
@@ -14,7 +14,7 @@ const HALF_WIDTH_M = ((4.25 - 1.68) / 2) * 0.0254;
  * putts from 33 ft for the tour and from 19 ft for players averaging 90. Above index 26 the slope is .6 of that.
  */
 export function puttingPrior(level: Level): PuttingParameters {
-  const index = indexOf(level);
+  const index = handicapIndexOf(level);
   const u = index <= 26 ? index + 5.5 : 31.5 + 0.6 * (index - 26);
   return {
     sdAngleDeg: 1.02 + 0.026 * u,
@@ -75,7 +75,7 @@ export function puttingRows(p: PuttingParameters): readonly PuttingRow[] {
   return distances.map((distanceM, i) => ({ distanceM, strokes: strokes[i] ?? 1 }));
 }
 
-const RULE = gaussLegendre(20);
+const RULE = gaussLegendre(8);
 
 /** Chance of each row's distance as the leave of a miss from `distanceM`; linear shares to the two rows around a leave. */
 function leaveWeights(p: PuttingParameters, distanceM: number, rows: readonly number[]): Float64Array {

@@ -25,7 +25,7 @@ const PLAIN = 'club,carry [m],side [m]\n7i,140.5,-3.1\n7i,138,4\n';
 const GOOD = ['7i 140.5 -3.1', '7i 138.0 4.0'];
 
 const utf16 = (text: string, little: boolean, mark: boolean): Uint8Array => {
-  const codesOf = [...((mark ? '\uFEFF' : '') + text)].map((c) => c.charCodeAt(0));
+  const codesOf = Array.from((mark ? '\uFEFF' : '') + text, (c) => c.charCodeAt(0));
   return new Uint8Array(codesOf.flatMap((c) => (little ? [c & 255, c >> 8] : [c >> 8, c & 255])));
 };
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);

@@ -144,6 +144,8 @@ class ShotReader {
     const carryAt = (this.layout.at.get('carry') ?? this.layout.at.get('down the line') ?? 0) + 1;
     if (typeof carry !== 'number') return this.noCarry(row, readings, carryAt);
     if (this.club === '') return this.leftOut(row, 'no-club', 'no club', 'a club in this row or above it');
+    if (this.club.length > LONGEST_NAME || (typeof readings.swing === 'string' && readings.swing.length > LONGEST_NAME))
+      return this.leftOut(row, 'name', 'a club or swing with a very long name', `at most ${LONGEST_NAME} characters`);
     const side = typeof readings.side === 'number' ? readings.side : undefined;
     const carryM = readings.carry === undefined ? Math.hypot(carry, side ?? 0) : carry;
     if (carryM < 0 || carryM > MOST_CARRY_M)
@@ -295,6 +297,9 @@ class ShotReader {
 
 /** Rows that such files are known to hold besides shots: told, but nothing is lost with them. */
 const EXPECTED_ROWS = new Set(['heading-again', 'units-row', 'summary-row']);
+
+/** As in a Player file. */
+const LONGEST_NAME = 80;
 
 /** No ball carries further; a figure beyond this is in another unit or another column. */
 const MOST_CARRY_M = 450;

@@ -7,7 +7,7 @@ export interface TableRow {
   readonly cells: readonly string[];
 }
 
-export const CAP = { bytes: 32e6, rows: 20_000, columns: 200, cell: 2000 } as const;
+export const CAP = { bytes: 32e6, rows: 20_000, columns: 200, cell: 2000, record: 100_000 } as const;
 
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 type Delimiter = (typeof DELIMITERS)[number];
@@ -25,6 +25,8 @@ const MOST_MENDED = 20;
  * closed costs its line only, which is reported; more than 20 of them, or more rows, cells or characters than the caps, refuse the file.
  */
 export function readTable(text: string, file: string): Read<Table> {
+  const large = overLines(text, file);
+  if (large !== undefined) return { faults: [large] };
   const delimiter = pickDelimiter(text);
   const rows: TableRow[] = [];
   const faults: Fault[] = [];
@@ -84,6 +86,7 @@ function parseRows(text: string, delimiter: Delimiter, most: number): Parsed {
       skip_empty_lines: true,
       trim: true,
       to: most,
+      max_record_size: CAP.record,
       on_record: (cells: string[], { lines }) => {
         rows.push({ line: lines, cells: cells.map(cleanCell) });
         last = lines;
@@ -100,6 +103,8 @@ function parseRows(text: string, delimiter: Delimiter, most: number): Parsed {
 const QUOTE_WORDS: { readonly [code: string]: string } = {
   CSV_QUOTE_NOT_CLOSED: 'a quote that is never closed',
   CSV_INVALID_CLOSING_QUOTE: 'text after a closing quote',
+  CSV_NON_TRIMABLE_CHAR_AFTER_CLOSING_QUOTE: 'text after a closing quote',
+  CSV_MAX_RECORD_SIZE: 'a line without end, or a quote that is closed far below',
 };
 
 /** Hard spaces are spaces; the rest of a cell stays as it is. */
@@ -116,6 +121,29 @@ function afterLine(text: string, line: number): string {
 function blankLinesAfter(text: string, line: number): number {
   const start = line === 0 ? text : afterLine(text, line);
   return /^(?:[ \t]*(?:\r\n|\n|\r))*/.exec(start)?.[0].match(LINE_END)?.length ?? 0;
+}
+
+/** Long lines and many lines are refused before they are parsed; a quoted cell may hold several lines, so there may be more lines than rows. */
+function overLines(text: string, file: string): Fault | undefined {
+  let line = 0;
+  let start = 0;
+  const refused = (found: string, expected: string): Fault => ({
+    code: 'too-large',
+    level: 'refused',
+    file,
+    line,
+    found,
+    expected,
+  });
+  while (start <= text.length) {
+    line++;
+    const found = text.slice(start, start + CAP.record + 1).search(/[\r\n]/);
+    const end = found < 0 ? text.length : start + found;
+    if (end - start > CAP.record) return refused('a very long line', `at most ${CAP.record} characters a line`);
+    if (line > 3 * CAP.rows) return refused(`more than ${3 * CAP.rows} lines`, `at most ${CAP.rows} rows a file`);
+    start = end + (text.startsWith('\r\n', end) ? 2 : 1);
+  }
+  return undefined;
 }
 
 function overCap(rows: readonly TableRow[], file: string): Fault | undefined {

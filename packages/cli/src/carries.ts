@@ -1,0 +1,73 @@
+import { readPlayer } from '@leeway/contract';
+import { carryEntry, type CarryEntry, carryGaps, claimedOf, fittedPlayer, fitSession, isStated } from '@leeway/engine';
+import { type Command, type Given, type Io, Usage } from './command.ts';
+import { readCarriesInput, tell } from './carriesInput.ts';
+import { carriesText } from './carriesText.ts';
+import { writeBeside } from './files.ts';
+import { UNITS_OPTION } from './quantities.ts';
+
+/** `leeway carries`: from shots to the ladder of carries, and to a Player file. */
+export const carries: Command = {
+  name: 'carries',
+  summary: 'fit how far and how wide each club goes from files of shots',
+  usage: [
+    'leeway carries SHOTS… [--player P] [--handicap N] [--patterns FILE]',
+    '',
+    'SHOTS are CSV or TSV files with a heading row; club and carry are needed, side is wanted.',
+    'Before a session on the range: nobody in front, and room for the club behind.',
+  ],
+  examples: [
+    'leeway carries session.csv --handicap 14 --patterns kim.json',
+    'leeway carries may.csv june.tsv --player kim.json --units m --json',
+    'leeway carries flights.csv --map "Flight length=carry" --map "Dev.=side"',
+  ],
+  options: {
+    player: { kind: 'text', value: 'FILE', help: 'what is known already: handicap, clubs, lofts, claimed carries' },
+    handicap: { kind: 'text', value: 'N', help: 'handicap index; 15 is assumed when nothing says it' },
+    units: { ...UNITS_OPTION, help: 'of columns that do not say, and of the text: yards (default) or metres' },
+    map: { kind: 'text', value: '"HEADING=COLUMN"', many: true, help: 'what a heading means' },
+    patterns: { kind: 'text', value: 'FILE', help: 'write a Player file ready for plan --player' },
+    name: { kind: 'text', value: 'NAME', help: 'the player, in the Player file and among several in the shots' },
+    force: { kind: 'flag', help: 'replace an existing file' },
+  },
+  run: runCarries,
+};
+
+async function runCarries(given: Given, io: Io): Promise<number> {
+  if (given.flag('force') && given.text('patterns') === undefined) throw new Usage('--force goes with --patterns FILE');
+  const input = await readCarriesInput(given, io);
+  if (input === undefined) return 1;
+  const { player, units } = input;
+  const fits = fitSession(player, input.swings);
+  const entries = fits
+    .map((s): CarryEntry => carryEntry(s, claimedOf(player, s.club, s.swing)))
+    .toSorted((a, b) => b.carryM.mean - a.carryM.mean);
+  const path = given.text('patterns');
+  if (path !== undefined) {
+    if (isStated(player)) {
+      tell(
+        [
+          {
+            code: 'stated-player',
+            level: 'refused',
+            file: given.text('player') ?? '',
+            found: 'stated patterns',
+            expected: 'a player without stated patterns, or no --patterns',
+          },
+        ],
+        io,
+      );
+      return 1;
+    }
+    const text = `${JSON.stringify(fittedPlayer(player, fits, units), null, 2)}\n`;
+    const own = readPlayer(text, path).faults.filter((f) => f.level === 'refused');
+    const faults = own.length > 0 ? own : await writeBeside(path, text, { force: given.flag('force') });
+    tell(faults, io);
+    if (faults.length > 0) return 1;
+    io.err(`${path}: written\n`);
+  }
+  const gaps = carryGaps(entries);
+  if (given.flag('json')) io.out(`${JSON.stringify({ version: 1, entries, gaps, faults: input.faults })}\n`);
+  else io.out(carriesText(player, entries, gaps, units));
+  return 0;
+}

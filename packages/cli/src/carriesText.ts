@@ -1,0 +1,68 @@
+import { type CarryEntry, type CarryGap, handicapIndexOf, isFullSwing, type PlayerFile, YARD_M } from '@leeway/engine';
+import type { Units } from './quantities.ts';
+
+/** The table of carries as a coach reads it: longest first, figures in whole yards or metres, with what each column means below. */
+export function carriesText(
+  player: PlayerFile,
+  entries: readonly CarryEntry[],
+  gaps: readonly CarryGap[],
+  units: Units,
+): string {
+  const unitM = units === 'm' ? 1 : YARD_M;
+  const whole = (m: number): string => (m / unitM).toFixed(0);
+  const word = units === 'm' ? 'metres' : 'yards';
+  const level =
+    player.handicapIndex === undefined
+      ? `handicap ${handicapIndexOf(player)} assumed`
+      : `handicap ${player.handicapIndex}`;
+  const head = ['club', 'carry', '8 in 10', 'all balls', 'length', 'direction', 'mishits', 'balls', 'more'];
+  const rows = entries.map((e) => [
+    isFullSwing(e.swing) ? e.club : `${e.club}, ${e.swing}`,
+    `${whole(e.carryM.mean)} ±${Math.max(1, Math.ceil((e.carryM.hi95 - e.carryM.mean) / unitM))}`,
+    whole(e.eightInTenCarryM),
+    whole(e.allBallsMeanM),
+    `±${whole(e.sdAlongM.mean)}`,
+    `±${e.directionSdDeg.mean.toFixed(1)}°`,
+    (100 * e.mishitShare.mean).toFixed(0),
+    `${e.n}`,
+    e.ballsNeeded === null ? '-' : `${e.ballsNeeded.balls}`,
+  ]);
+  const lines = [
+    `Carries of ${player.name}, ${word} (${level})`,
+    '',
+    ...aligned([head, ...rows]),
+    '',
+    ...gapLines(gaps, whole, word),
+    'carry: the good strike, and how far off it may be (19 times in 20). 8 in 10: the carry that eight balls in ten reach, mishits among them.',
+    'all balls: the mean with the mishits in. length, direction: two good strikes in three are within this of the mean. mishits: in 100.',
+    'more: further balls until the carry is known to within 2 yards. With few balls the figures lean on what players of this handicap do.',
+  ];
+  const unhit = entries.filter((e) => e.n === 0).length;
+  if (unhit > 0)
+    lines.push(
+      `${unhit === 1 ? 'One club has' : `${unhit} clubs have`} no balls here: ${unhit === 1 ? 'its' : 'their'} figures are the prior's, moved by the clubs that have.`,
+    );
+  return `${lines.join('\n')}\n`;
+}
+
+function gapLines(gaps: readonly CarryGap[], whole: (m: number) => string, word: string): readonly string[] {
+  if (gaps.length === 0) return [];
+  return [
+    'Gaps',
+    ...gaps.map(
+      (g) => `  ${whole(g.missingM)} ${word} between ${whole(g.fromM)} and ${whole(g.toM)}: ${g.ways.join('; or ')}`,
+    ),
+    '',
+  ];
+}
+
+/** Columns side by side: the first to the left, the rest to the right. */
+function aligned(rows: readonly (readonly string[])[]): readonly string[] {
+  const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((r) => r[i]?.length ?? 0)));
+  return rows.map((row) =>
+    row
+      .map((cell, i) => (i === 0 ? cell.padEnd(widths[i] ?? 0) : cell.padStart(widths[i] ?? 0)))
+      .join('  ')
+      .trimEnd(),
+  );
+}
