@@ -19,9 +19,15 @@ describe('faults of a ring', () => {
     expect(ringFault(box(0, 0, 10, 10))).toBeUndefined();
   });
 
-  test('a ring with too many long edges is given up, not looked through for ever', () => {
+  test('a ring with too many long edges or crossings is given up, not looked through for ever', () => {
     const zigzag = Array.from({ length: 6000 }, (_, i) => at(i % 2 ? 1000 : 0, i));
-    expect(ringFault([...zigzag, at(-5, 6000), at(-5, 0)])).toBe('tangled');
+    expect(ringFault([...zigzag, at(-5, 6000), at(-5, 0)])).toBeUndefined();
+    const star = Array.from({ length: 3001 }, (_, i) => at(500 * Math.cos(i * 2.9), 500 * Math.sin(i * 2.9)));
+    const start = performance.now();
+    expect(ringFault(star)).toBe('tangled');
+    const comb = Array.from({ length: 1e5 }, (_, i) => at(i % 2 ? 1e6 : -i, i % 2 ? -i : 1e6));
+    expect(ringFault(comb)).toBe('tangled');
+    expect(performance.now() - start).toBeLessThan(5000);
   });
 });
 
@@ -60,6 +66,11 @@ describe('inside', () => {
   test('touching from inside counts, crossing does not', () => {
     expect(ringInside(box(0, 0, 5, 5), box(0, 0, 10, 10))).toBe(true);
     expect(ringInside(box(5, 5, 11, 9), box(0, 0, 10, 10))).toBe(false);
+    // A bar across the notch of a U: its corners lie inside, its middle does not; nor where the notch only bites into its side.
+    const u = [at(0, 0), at(30, 0), at(30, 30), at(20, 30), at(20, 10), at(10, 10), at(10, 30), at(0, 30)];
+    expect(ringInside(box(2, 15, 28, 20), u)).toBe(false);
+    expect(ringInside([at(2, 2), at(28, 2), at(28, 12), at(15, 9), at(2, 12)], u)).toBe(false);
+    expect(ringInside(box(2, 2, 28, 9), u)).toBe(true);
   });
 
   test('a polygon in the hole of another is not inside it', () => {

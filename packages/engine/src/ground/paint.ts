@@ -1,4 +1,4 @@
-import { areaSqM } from '../geometry/polygon.ts';
+import { areaSqM, boxesMeet, boxOf } from '../geometry/polygon.ts';
 import { ringInside } from '../geometry/rings.ts';
 import type { Surface } from '../quantity/lies.ts';
 import type { Area } from './hole.ts';
@@ -15,13 +15,19 @@ const FILLS = 0.999;
  * that water, in the same order, and water wholly on the island over the island in turn. Equals keep the order they came in.
  */
 export function inPaintOrder(areas: readonly Area[]): Area[] {
-  const sized = areas.map((area, at) => ({ area, at, sizeSqM: areaSqM(area.polygon), level: 0 }));
+  const sized = areas.map((area, at) => ({
+    area,
+    at,
+    sizeSqM: areaSqM(area.polygon),
+    box: boxOf(area.polygon.outer),
+    level: 0,
+  }));
   const placed: (typeof sized)[number][] = [];
   for (const inner of sized.toSorted((a, b) => b.sizeSqM - a.sizeSqM)) {
     for (const outer of placed) {
       const rises = isWater(outer.area) && !isWater(inner.area) ? outer.level + 1 : outer.level;
       if (rises <= inner.level || isWater(outer.area) === isWater(inner.area)) continue;
-      if (inner.sizeSqM > FILLS * outer.sizeSqM) continue;
+      if (inner.sizeSqM > FILLS * outer.sizeSqM || !boxesMeet(inner.box, outer.box)) continue;
       if (ringInside(inner.area.polygon.outer, outer.area.polygon.outer)) inner.level = rises;
     }
     if (inner.area.surface !== 'out') placed.push(inner);

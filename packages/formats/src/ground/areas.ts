@@ -79,9 +79,9 @@ function groundOf(n: NearPiece, widthM: number | undefined): readonly Polygon[] 
 }
 
 function isSame(a: Polygon, b: Polygon): boolean {
-  if (!boxesMeet(boxOf(a.outer), boxOf(b.outer))) return false;
   const [areaA, areaB] = [areaSqM(a), areaSqM(b)];
   if (Math.min(areaA, areaB) < SAME_WATER * Math.max(areaA, areaB)) return false;
+  if (!boxesMeet(boxOf(a.outer), boxOf(b.outer))) return false;
   const sharedSqM = sharedAreaSqM(a, b);
   return sharedSqM >= SAME_WATER * (areaA + areaB - sharedSqM);
 }

@@ -14,12 +14,15 @@ import type { Bound, GivenFlag, HoleGround, PlanePoint, Polygon } from '@leeway/
 import { areasOf } from './areas.ts';
 import { cautionsOf } from './cautions.ts';
 import type { FaultBook } from './faultBook.ts';
-import type { HoleLine } from './holeLines.ts';
-import { planePolygon } from './holeLines.ts';
+import type { HoleLine } from './holeLine.ts';
 import { piecesNear } from './nearHole.ts';
 import type { NearPiece } from './nearHole.ts';
 import type { Piece } from './piece.ts';
 import { teeOwners } from './teeOwners.ts';
+import { planePolygon } from './whereNear.ts';
+
+/** More areas than this within reach of one hole are no golf map. */
+const MOST_AREAS = 5000;
 
 /** The ground of one hole; undefined, with the reason in the book, when it cannot be played. */
 export function assembleHole(
@@ -105,7 +108,20 @@ export function assembleHole(
     return undefined;
   }
 
-  const areas = inPaintOrder([...areasOf(near, line.green, book), ...out.areas]);
+  const ground = [...areasOf(near, line.green, book), ...out.areas];
+  if (ground.length > MOST_AREAS) {
+    book.add(
+      {
+        code: 'too-many-areas',
+        level: 'left out',
+        found: `${ground.length} areas within reach`,
+        expected: `at most ${MOST_AREAS}`,
+        done: 'the hole is left out',
+      },
+      `hole ${line.hole} (${line.id})`,
+    );
+    return undefined;
+  }
   return {
     hole: line.hole,
     ...nameOf(line.piece),
@@ -114,7 +130,7 @@ export function assembleHole(
     ball,
     ...placed,
     line: plane,
-    areas,
+    areas: inPaintOrder(ground),
     cautions: cautionsOf(near, line.green, isOwnTee),
   };
 }

@@ -1,6 +1,6 @@
-import { holds } from './holeLines.ts';
-import type { HoleLine } from './holeLines.ts';
+import type { HoleLine } from './holeLine.ts';
 import type { Piece } from './piece.ts';
+import { holds } from './whereNear.ts';
 
 /** The name of the named outline that holds the starts of most hole lines; of the only one when no line lies in any. */
 export function courseName(pieces: readonly Piece[], lines: readonly HoleLine[]): string | undefined {

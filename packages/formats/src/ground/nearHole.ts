@@ -1,8 +1,8 @@
 import { boxOf, boxesMeet, distanceToEdgeM, distanceToLineM, insidePolygon, segmentsMeet } from '@leeway/engine';
 import type { Frame, PlanePoint, Polygon } from '@leeway/engine';
-import { planePolygon } from './holeLines.ts';
 import { boxesNear } from './piece.ts';
 import type { GeoBox, Piece } from './piece.ts';
+import { planePolygon } from './whereNear.ts';
 
 /** Everything that comes within this of the hole line belongs to the hole; what does is kept whole. */
 export const REACH_M = 150;

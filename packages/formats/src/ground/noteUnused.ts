@@ -1,5 +1,5 @@
 import type { FaultBook } from './faultBook.ts';
-import type { HoleLine } from './holeLines.ts';
+import type { HoleLine } from './holeLine.ts';
 import type { Piece } from './piece.ts';
 
 /** Says what is on the map and is not used as it stands. */

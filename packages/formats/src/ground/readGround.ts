@@ -5,13 +5,14 @@ import { courseName } from './courseName.ts';
 import { closeBook, faultBook } from './faultBook.ts';
 import type { FaultBook } from './faultBook.ts';
 import type { MapFile } from './feature.ts';
-import { holeLines, holds } from './holeLines.ts';
-import type { HoleLine } from './holeLines.ts';
+import { holeLines } from './holeLines.ts';
+import type { HoleLine } from './holeLine.ts';
 import { looksSwapped } from './looksSwapped.ts';
 import { readMap } from './mapFile.ts';
 import { noteUnused } from './noteUnused.ts';
 import { piecesOf } from './piece.ts';
 import type { Piece } from './piece.ts';
+import { holds } from './whereNear.ts';
 
 export interface GroundOptions {
   /** Only this hole: its number, with the course before it where a site has several. */

@@ -6,8 +6,8 @@ import { isWhole } from './osmData.ts';
 import type { OsmRelation, OsmWay } from './osmData.ts';
 import { joinToRings } from './joinRings.ts';
 
-/** Rings of one relation that are nested against each other; no hole needs more. */
-const MOST_RINGS = 2000;
+/** Rings of one relation times their corners, up to which they are nested against each other. */
+const MOST_LOOKS = 2e8;
 
 /** Tags that say nothing about the ground. */
 const MUTE = new Set([
@@ -86,7 +86,9 @@ export function relationArea(
   const leaveOut = (found: string): undefined =>
     book.add({ code: 'no-ring', level: 'left out', found, expected: 'a closed outer ring', done: LEFT_OUT }, id);
   if (outer.rings.length === 0) return leaveOut('no outer ring that closes');
-  if (outer.rings.length + inner.rings.length > MOST_RINGS) return leaveOut(`more than ${MOST_RINGS} rings`);
+  const rings = [...outer.rings, ...inner.rings];
+  if (rings.length * rings.reduce((sum, ring) => sum + ring.length, 0) > MOST_LOOKS)
+    return leaveOut(`${rings.length} rings, too many to nest`);
 
   const spoken = outerWays.filter((w) => own.length === 0 || sayTheSame(w.tags, relation.tags)).map((w) => w.id);
   return { feature: { id, tags, shape: { kind: 'area', polygons: nested(outer.rings, inner.rings) } }, spoken };

@@ -1,6 +1,6 @@
 import { alongLineM, centroid, distanceM, distanceToLineM, lengthM, pointAlong } from '@leeway/engine';
 import type { Frame, PlanePoint } from '@leeway/engine';
-import type { HoleLine } from './holeLines.ts';
+import type { HoleLine } from './holeLine.ts';
 import type { NearPiece } from './nearHole.ts';
 import type { Piece } from './piece.ts';
 
