@@ -124,12 +124,3 @@ function boxInside(ring: Ring, round: Ring): boolean {
     a.northM <= b.northM + EDGE_M
   );
 }
-
-/** Does a polygon lie wholly inside another, its inner rings cut out (touching allowed)? */
-export function polygonInside(polygon: Polygon, round: Polygon): boolean {
-  if (!ringInside(polygon.outer, round.outer)) return false;
-  return round.inner.every((hole) => {
-    const apart = !polygon.outer.some((p) => insideRing(p, hole)) && !ringInside(hole, polygon.outer);
-    return apart || polygon.inner.some((ring) => ringInside(hole, ring));
-  });
-}

@@ -1,20 +1,11 @@
-import {
-  distanceToPolygonM,
-  frameAt,
-  inPaintOrder,
-  innerCentre,
-  insidePolygon,
-  lengthM,
-  onGreen,
-  outOfBounds,
-  parByLength,
-  placeFlag,
-} from '@leeway/engine';
-import type { Bound, GivenFlag, HoleGround, PlanePoint, Polygon } from '@leeway/engine';
+import { distanceToPolygonM, frameAt, inPaintOrder, innerCentre, lengthM, onGreen, placeFlag } from '@leeway/engine';
+import type { GivenFlag, HoleGround, PlanePoint } from '@leeway/engine';
 import { areasOf } from './areas.ts';
 import { cautionsOf } from './cautions.ts';
 import type { FaultBook } from './faultBook.ts';
+import { boundsOf } from './holeBounds.ts';
 import type { HoleLine } from './holeLine.ts';
+import { parOf } from './holePar.ts';
 import { piecesNear } from './nearHole.ts';
 import type { NearPiece } from './nearHole.ts';
 import type { Piece } from './piece.ts';
@@ -29,170 +20,69 @@ export function assembleHole(
   line: HoleLine,
   pieces: readonly Piece[],
   lines: readonly HoleLine[],
-  flag: GivenFlag | undefined,
+  given: GivenFlag | undefined,
   book: FaultBook,
 ): HoleGround | undefined {
+  const at = `hole ${line.hole} (${line.id})`;
+  const leaveOut = (code: string, found: string, expected: string): undefined =>
+    book.add({ code, level: 'left out', found, expected, done: 'the hole is left out' }, at);
   const [start] = line.points;
-  if (!start) return undefined;
-  if (line.green?.shape.kind !== 'area') {
-    book.add(
-      {
-        code: 'no-green',
-        level: 'left out',
-        found: 'a hole line with no green at its end',
-        expected: 'a golf=green area there',
-        done: 'the hole is left out',
-      },
-      `hole ${line.hole} (${line.id})`,
-    );
-    return undefined;
-  }
+  if (!start || line.green?.shape.kind !== 'area')
+    return leaveOut('no-green', 'a hole line with no green at its end', 'a golf=green area there');
+
   const frame = frameAt(start);
   const plane = line.points.map(frame.toPlane);
   const ball: PlanePoint = { eastM: 0, northM: 0 };
   const near = piecesNear(pieces, line.box, plane, frame);
   const green = line.green.shape.polygons.map((p) => planePolygon(p, frame.toPlane));
-  const own = teeOwners(near, lines, frame);
-  const isOwnTee = (n: NearPiece): boolean => own.get(n.piece) === undefined || own.get(n.piece) === line;
-
   const pins = near.filter((n) => n.piece.meaning.kind === 'pin');
-  const placed = placeFlag(flag, {
+  const placed = placeFlag(given, {
     frame,
     line: plane,
     green,
     numberedPins: pinPoints(pins.filter((n) => n.piece.tags.get('ref') === line.ref)),
     pins: pinPoints(pins),
   });
-  if (!placed) {
-    book.add(
-      {
-        code: 'flag-off-green',
-        level: 'refused',
-        found: 'a flag that is not on the green',
-        expected: 'a place on the green',
-      },
-      `hole ${line.hole}`,
+  if (!placed)
+    return book.add(
+      { code: 'flag-off-green', level: 'refused', found: 'a flag that is not on the green', expected: 'a place on it' },
+      at,
     );
-    return undefined;
-  }
+
   const tees = near.filter((n) => n.piece.meaning.kind === 'tee');
-  noteStart(ball, tees, line, book);
-
-  const bounds: Bound[] = near
-    .filter((n) => n.piece.meaning.kind === 'outOfBounds')
-    .flatMap(({ piece, polygons }) => polygons.map((polygon) => ({ id: piece.id, polygon, ...nameOf(piece) })));
-  const play = [ball, placed.flag, ...greenCentres(green), ...ownTeeCentres(tees, own, line)];
-  const out = outOfBounds(bounds, play);
-  for (const id of out.boundaries)
-    book.add(
-      {
-        code: 'boundary',
-        level: 'note',
-        found: 'an out-of-bounds area round a tee or green',
-        expected: 'ground that is out',
-        done: 'it is the boundary: outside it is out',
-      },
-      id,
-    );
-  if (out.areas.some((a) => insidePolygon(placed.flag, a.polygon))) {
-    book.add(
-      {
-        code: 'flag-out',
-        level: 'left out',
-        found: 'a flag that lies out of bounds',
-        expected: 'a green in bounds',
-        done: 'the hole is left out',
-      },
-      `hole ${line.hole} (${line.id})`,
-    );
-    return undefined;
-  }
-
-  const ground = [...areasOf(near, line.green, book), ...out.areas];
-  if (ground.length > MOST_AREAS) {
-    book.add(
-      {
-        code: 'too-many-areas',
-        level: 'left out',
-        found: `${ground.length} areas within reach`,
-        expected: `at most ${MOST_AREAS}`,
-        done: 'the hole is left out',
-      },
-      `hole ${line.hole} (${line.id})`,
-    );
-    return undefined;
-  }
+  const owners = teeOwners(tees, lines, frame);
+  const ownTees = tees.filter((n) => owners.get(n.piece) === line);
+  noteStart(ball, tees, at, book);
+  const others = [...green.map((g) => innerCentre(g, 0.5)), ...ownTees.flatMap(middles)];
+  const out = boundsOf(near, { ball, flag: placed.flag, others }, at, book);
+  if (!out) return undefined;
+  const areas = [...areasOf(near, line.green, book), ...out];
+  if (areas.length > MOST_AREAS)
+    return leaveOut('too-many-areas', `${areas.length} areas within reach`, `at most ${MOST_AREAS}`);
   return {
     hole: line.hole,
-    ...nameOf(line.piece),
-    ...parOf(line, lengthM(plane), book),
+    ...(line.piece.name === undefined ? {} : { name: line.piece.name }),
+    ...parOf(line, at, lengthM(plane), book),
     frame,
     ball,
     ...placed,
     line: plane,
-    areas: inPaintOrder(ground),
-    cautions: cautionsOf(near, line.green, isOwnTee),
+    areas: inPaintOrder(areas),
+    cautions: cautionsOf(near, line.green, (n) => ownTees.includes(n)),
   };
 }
 
-const nameOf = (piece: Piece): { readonly name?: string } => (piece.name === undefined ? {} : { name: piece.name });
-
 const pinPoints = (pins: readonly NearPiece[]): PlanePoint[] => pins.flatMap((n) => (n.point ? [n.point] : []));
 
-const greenCentres = (green: readonly Polygon[]): PlanePoint[] => green.map((g) => innerCentre(g, 0.5));
+const middles = (n: NearPiece): PlanePoint[] => (n.point ? [n.point] : n.polygons.map((p) => innerCentre(p, 0.5)));
 
-const ownTeeCentres = (tees: readonly NearPiece[], own: ReadonlyMap<Piece, HoleLine>, line: HoleLine): PlanePoint[] =>
-  tees
-    .filter((n) => own.get(n.piece) === line)
-    .flatMap((n) => (n.point ? [n.point] : n.polygons.map((p) => innerCentre(p, 0.5))));
-
-function noteStart(ball: PlanePoint, tees: readonly NearPiece[], line: HoleLine, book: FaultBook): void {
+function noteStart(ball: PlanePoint, tees: readonly NearPiece[], at: string, book: FaultBook): void {
   if (tees.some((n) => onGreen(ball, n.polygons))) return;
   const nearestM = Math.min(...tees.flatMap((n) => n.polygons.map((p) => distanceToPolygonM(ball, p))));
   const found =
     nearestM < Infinity
       ? `a hole line that starts ${nearestM.toFixed(1)} m outside the nearest tee area`
       : 'a hole without a tee area';
-  book.add(
-    {
-      code: 'start-off-tee',
-      level: 'note',
-      found,
-      expected: 'its first node in a tee',
-      done: 'the ball starts at the first node, on a tee',
-    },
-    `hole ${line.hole} (${line.id})`,
-  );
-}
-
-/** Par as tagged, else from the name ("Par 4"), else by length. */
-function parOf(line: HoleLine, holeM: number, book: FaultBook): { readonly par: number; readonly parGuessed: boolean } {
-  const { tags, name } = line.piece;
-  const tagged = tags.get('par')?.trim();
-  if (tagged !== undefined && /^[2-7]$/.test(tagged)) return { par: Number(tagged), parGuessed: false };
-  const at = `hole ${line.hole} (${line.id})`;
-  if (tagged !== undefined)
-    book.add(
-      {
-        code: 'bad-par',
-        level: 'note',
-        found: `par=${tagged}`,
-        expected: 'par=3 to 6',
-        done: 'par is looked for elsewhere',
-      },
-      at,
-    );
-  const inName = /\bpar\s*([3-6])\b/i.exec(name ?? '')?.[1];
-  if (inName !== undefined) return { par: Number(inName), parGuessed: false };
-  book.add(
-    {
-      code: 'no-par',
-      level: 'note',
-      found: 'a hole without par',
-      expected: 'par=3 to 6',
-      done: 'par is guessed from the length',
-    },
-    at,
-  );
-  return { par: parByLength(holeM), parGuessed: true };
+  const done = 'the ball starts at the first node, on a tee';
+  book.add({ code: 'start-off-tee', level: 'note', found, expected: 'its first node in a tee', done }, at);
 }

@@ -142,7 +142,7 @@ describe('faults that maps really have', () => {
   test('the line of the driving range is no hole, and the range plays as rough', () => {
     const range = area('way/98', { golf: 'driving_range' }, box(-140, -200, -80, 0));
     const made = tolvaneWith({}, range, line('way/97', { golf: 'hole', ref: '0' }, [-110, -10], [-110, -190]));
-    expect(codes(made)).toEqual(['driving-range', 'range-line'].toSorted(() => -1));
+    expect(codes(made).toSorted()).toEqual(['driving-range', 'range-line']);
     expect(surfaceAt(hole(made, '1'), [-100, -20])).toBe('rough');
     expect(holesOf(made)).toHaveLength(3);
   });
@@ -257,6 +257,14 @@ describe('out of bounds', () => {
     expect(surfaceAt(one, [0, 100])).toBe('fairway');
     expect(surfaceAt(one, [0, 406])).toBe('out');
     expect(surfaceAt(one, [900, 0])).toBe('out');
+  });
+
+  test('a boundary that leaves out the tee is said; one that leaves out the green leaves no hole', () => {
+    const tight = tolvaneWith({ 'way/95': area('way/95', { golf: 'out_of_bounds' }, box(-140, 300, 60, 405)) });
+    expect(codes(tight, { hole: '1' })).toEqual(['boundary', 'ball-out']);
+    const tee = tolvaneWith({ 'way/95': area('way/95', { golf: 'out_of_bounds' }, box(-140, -240, 60, 300)) });
+    expect(codes(tee)).toContain('flag-out');
+    expect(holesOf(tee).map((h) => h.hole)).not.toContain('1');
   });
 
   test('its inner ring is in', () => {
