@@ -24,6 +24,7 @@ export * from './player/ability.ts';
 export * from './player/session.ts';
 export * from './player/ladder.ts';
 export * from './stats/twoPart.ts';
+export * from './stats/rankCorrelation.ts';
 export * from './player/carryTable.ts';
 export * from './math/random.ts';
 export * from './choice/doubt.ts';

@@ -1,4 +1,5 @@
 import { RAD_PER_DEG } from '../quantity/units.ts';
+import { MISHIT_COUNT, SD_BIAS_DEG, SD_LOG_SPREAD } from '../stats/twoPart.ts';
 import type { Lie } from '../quantity/lies.ts';
 import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
 import type { ClubInBag, PlayerFile, PuttingParameters, StoredFit, StoredPattern } from './file.ts';
@@ -147,10 +148,6 @@ const fromFit = (pattern: StoredPattern, fit: StoredFit): Basis => ({
   },
 });
 
-const SD_BIAS_DEG = 2;
-const SD_LOG_SPREAD = 0.25;
-const MISHIT_PSEUDO_BALLS = 26;
-
 /** A swing without balls: the claimed carry or the ladder's belief, spreads from the prior moved by what the other clubs showed. */
 function believed(file: PlayerFile, s: ClubSwing): Basis {
   const loft = s.club.loftDeg === undefined ? {} : { loftDeg: s.club.loftDeg };
@@ -175,7 +172,7 @@ function believed(file: PlayerFile, s: ClubSwing): Basis {
       seAcrossM: SD_BIAS_DEG * RAD_PER_DEG * carryM,
       seLogSdAlong: SD_LOG_SPREAD,
       seLogSdAcross: SD_LOG_SPREAD,
-      seMishitShare: Math.sqrt((mishitShare * (1 - mishitShare)) / (MISHIT_PSEUDO_BALLS + 1)),
+      seMishitShare: Math.sqrt((mishitShare * (1 - mishitShare)) / (MISHIT_COUNT + 1)),
     },
   };
 }

@@ -97,7 +97,7 @@ export function widen(
 }
 
 /** The same parts with `share` of the weight on all but the first; a pattern of one part, or without mishits, is left as it is. */
-export function withMishitShare(parts: readonly NormalPart[], share: number): readonly NormalPart[] {
+function withMishitShare(parts: readonly NormalPart[], share: number): readonly NormalPart[] {
   const good = parts[0]?.weight ?? 1;
   if (parts.length < 2 || good >= 1) return parts;
   return parts.map((p, i) => ({ ...p, weight: i === 0 ? 1 - share : (p.weight * share) / (1 - good) }));

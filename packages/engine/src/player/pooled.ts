@@ -1,3 +1,4 @@
+import { MISHIT_COUNT, SPREAD_COUNT } from '../stats/twoPart.ts';
 import { clubKey, swingKey } from './club.ts';
 import type { PlayerFile, StoredFit } from './file.ts';
 import { spreadPrior, type Level, type SpreadPrior } from './prior.ts';
@@ -16,10 +17,6 @@ export interface SpreadEvidence {
   readonly directionDegSq: number;
 }
 
-/** Pseudo-counts of the prior: players of one index differ by 25 % in spreads, 1 / (2 x .25^2) = 8, and by .07 at .17 in mishits. */
-export const SPREAD_PSEUDO_BALLS = 8;
-export const MISHIT_PSEUDO_BALLS = 26;
-
 /**
  * The prior of one club's spreads for this player: the level's, multiplied by how much wider (and worse) than the level's prior the
  * *other* clubs were, each brought to one scale by the club multipliers. A club's own balls are not in it, so they count once.
@@ -31,11 +28,11 @@ export function pooledPrior(
   evidence: readonly SpreadEvidence[],
 ): SpreadPrior {
   const prior = spreadPrior(level, club, swing);
-  let carries = SPREAD_PSEUDO_BALLS;
-  let carrySq = SPREAD_PSEUDO_BALLS;
-  let directions = SPREAD_PSEUDO_BALLS;
-  let directionSq = SPREAD_PSEUDO_BALLS;
-  let expectedMishits = MISHIT_PSEUDO_BALLS * prior.mishitShare;
+  let carries = SPREAD_COUNT;
+  let carrySq = SPREAD_COUNT;
+  let directions = SPREAD_COUNT;
+  let directionSq = SPREAD_COUNT;
+  let expectedMishits = MISHIT_COUNT * prior.mishitShare;
   let mishits = expectedMishits;
   for (const e of evidence) {
     if (clubKey(e.club) === clubKey(club) && swingKey(e.swing) === swingKey(swing)) continue;

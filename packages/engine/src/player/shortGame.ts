@@ -1,6 +1,7 @@
 import { interpolateRows } from '../math/interpolate.ts';
 import { RAD_PER_DEG, YARD_M } from '../quantity/units.ts';
 import { MISHIT_DIRECTION_SPREAD, SHORT_HALVES, SHORT_SHARE, THIN_PART } from '../stats/mishit.ts';
+import { MISHIT_COUNT, SD_LOG_SPREAD } from '../stats/twoPart.ts';
 import { readClub } from './club.ts';
 import type { ClubInBag, PlayerFile, ShortGameParameters } from './file.ts';
 import { shortEffectOf } from './lieEffect.ts';
@@ -89,9 +90,9 @@ const doubtOf = (level: ShortGameLevel, lengthM: number): Option['doubt'] => ({
   balls: 0,
   seAlongM: 0.03 * lengthM,
   seAcrossM: 0.5 * RAD_PER_DEG * lengthM,
-  seLogSdAlong: 0.25,
-  seLogSdAcross: 0.25,
-  seMishitShare: Math.sqrt((level.mishitShare * (1 - level.mishitShare)) / 27),
+  seLogSdAlong: SD_LOG_SPREAD,
+  seLogSdAcross: SD_LOG_SPREAD,
+  seMishitShare: Math.sqrt((level.mishitShare * (1 - level.mishitShare)) / (MISHIT_COUNT + 1)),
 });
 
 function nearestLoft(bag: readonly ClubInBag[], loftDeg: number): string | undefined {

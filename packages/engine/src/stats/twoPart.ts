@@ -42,10 +42,14 @@ export interface TwoPartFit {
   readonly settled: boolean;
 }
 
-/** Pseudo-counts: between players of one level the spreads differ by 25 % (1 / (2 x .25^2)), the mishit share by .07 at .15 to .20. */
-const SPREAD_COUNT = 8;
-const MISHIT_COUNT = 26;
-const SD_BIAS_DEG = 2;
+/** Balls that the prior of a spread is worth: players of one level differ by 25 %, and 1 / (2 x .25^2) = 8. */
+export const SPREAD_COUNT = 8;
+export const SD_LOG_SPREAD = 1 / Math.sqrt(2 * SPREAD_COUNT);
+/** Balls that the prior of the mishit share is worth: players of one level differ by .07 at .15 to .20. */
+export const MISHIT_COUNT = 26;
+/** Players' mean directions differ by this much. */
+export const SD_BIAS_DEG = 2;
+/** Their correlations of carry and direction differ by this much, in Fisher's z; worth 13 balls. */
 const SD_FISHER_Z = 0.25;
 /** Good strikes' directions have the tails of Student's t with this many degrees of freedom. */
 const FREEDOM = 8;

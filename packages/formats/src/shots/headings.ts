@@ -159,7 +159,7 @@ export function readHeading(text: string, map: ReadonlyMap<string, ShotColumn | 
   const plain = plainHeading(text);
   const words = plain.split(' ');
   const suffix = words.length > 1 ? readUnit(words.at(-1) ?? '') : undefined;
-  const fromBracket = bracketed === undefined ? undefined : readUnit(bracketed);
+  const fromBracket = bracketed === undefined ? undefined : readUnit(bracketed.split(/[,;]/)[0] ?? '');
   const withoutSuffix = suffix === undefined ? plain : words.slice(0, -1).join(' ');
   const mapped = map?.get(plain) ?? map?.get(text.trim().toLowerCase());
   const meaning =

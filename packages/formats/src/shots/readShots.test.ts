@@ -130,6 +130,7 @@ describe('rows that are not shots', () => {
   it('keeps a shot that happens to be near the average', () => {
     expect(read(`${SHOTS}7i,138.0,0.9\n`).rows).toHaveLength(5);
     expect(read('club,carry [m]\n7i,140\n7i,142\n7i,141\n7i,141\n').rows).toHaveLength(4);
+    expect(read('club,carry [m],side [m]\n7i,140,-2\n7i,142,2\n7i,144,0\n7i,142,0\n').rows).toHaveLength(4);
   });
 
   it('keeps topped and wild shots, and says that they are unusual', () => {
@@ -202,6 +203,17 @@ describe('what cannot be read', () => {
     const { rows, faults } = read('club,carry [m],side [m],wind speed (m/s),slope\n7i,140,1,4,-2\n');
     expect(rows).toHaveLength(1);
     expect(codes(faults)).toEqual(['not-corrected']);
+  });
+});
+
+describe('signs', () => {
+  const table = (sign: number): string => {
+    const rows = Array.from({ length: 12 }, (_, i) => `7i,140,${sign * (i - 5)},${(i - 5) / 2}`);
+    return `club,carry [m],side [m],launch direction\n${rows.join('\n')}\n`;
+  };
+  it('are doubted when balls that start right finish left', () => {
+    expect(codes(read(table(1)).faults)).toEqual([]);
+    expect(codes(read(table(-1)).faults)).toEqual(['signs']);
   });
 });
 

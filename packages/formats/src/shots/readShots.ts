@@ -96,6 +96,7 @@ class ShotReader {
   readonly rows: ShotRow[] = [];
   readonly faults: Fault[] = [];
   private club = '';
+  private withoutClub = 0;
   private block = new BlockSums();
   private readonly whole = new BlockSums();
   private readonly file: string;
@@ -138,7 +139,8 @@ class ShotReader {
   private takeShot(row: TableRow): void {
     const readings = this.readings(row);
     const values = this.rawValues(row);
-    if (this.block.isSummary(values, row.cells) || this.whole.isSummary(values, row.cells))
+    const most = this.chanceOfSummary(row);
+    if (this.block.isSummary(values, row.cells, most) || this.whole.isSummary(values, row.cells, most))
       return this.summary(row, 'a row that equals the mean or the deviation of those above it');
     const carry = readings.carry ?? readings['down the line'];
     const carryAt = (this.layout.at.get('carry') ?? this.layout.at.get('down the line') ?? 0) + 1;
@@ -159,10 +161,20 @@ class ShotReader {
       );
     if (carryM === 0 && this.layout.at.has('ball speed') && !readings['ball speed'])
       return this.leftOut(row, 'no-reading', 'carry 0 and no ball speed', 'a reading', 'the row is left out', carryAt);
+    if (this.hasNoClub(row)) this.withoutClub++;
     this.block.add(values);
     this.whole.add(values);
     this.rows.push(this.shot(row, readings, carryM, side));
     this.faults.push(...notesOnRow(readings, carryM, side, this.file, row.line));
+  }
+
+  private hasNoClub(row: TableRow): boolean {
+    return isMissing(row.cells[this.layout.at.get('club') ?? 0] ?? '');
+  }
+
+  /** A row without a club among rows that all have one is half-way to being a summary; elsewhere only figures that chance would not give are. */
+  private chanceOfSummary(row: TableRow): number {
+    return this.hasNoClub(row) && this.withoutClub === 0 ? 0.02 : 1e-5;
   }
 
   private noCarry(row: TableRow, readings: ShotReadings, column: number): void {

@@ -1,5 +1,5 @@
 import type { Fault, ShotColumn, ShotReading, ShotReadings, ShotRow } from '@leeway/contract';
-import { YARD_M } from '@leeway/engine';
+import { rankCorrelation, YARD_M } from '@leeway/engine';
 import type { Layout } from './layout.ts';
 
 /** What golf balls do: outside it a reading is told, and kept, since missed and topped shots are real. In SI and degrees. */
@@ -99,5 +99,30 @@ export function notesOnFile(
         'direction is taken from the prior',
       ),
     );
+  notes.push(...signNote(rows, file));
   return notes;
+}
+
+/** Fewer balls than this say nothing of a sign. */
+const LEAST_PAIRS = 10;
+
+/** Balls that start right mostly finish right: where they mostly do not, one of the two columns may have its sign the other way. */
+function signNote(rows: readonly ShotRow[], file: string): readonly Fault[] {
+  const pairs = rows.flatMap(({ sideM, readings: { direction } }) =>
+    sideM !== undefined && typeof direction === 'number' ? [[sideM, direction] as const] : [],
+  );
+  if (pairs.length < LEAST_PAIRS) return [];
+  const r = rankCorrelation(pairs);
+  if (!(r < -0.3)) return [];
+  const found = `side and direction that disagree (rank correlation ${r.toFixed(2)})`;
+  return [
+    {
+      code: 'signs',
+      level: 'note',
+      file,
+      found,
+      expected: 'both with right as plus',
+      done: 'kept; check the sign of the side',
+    },
+  ];
 }

@@ -33,19 +33,20 @@ export class BlockSums {
   }
 
   /**
-   * Whether a row equals, within its rounding, the mean (or the standard deviation) of the rows so far in every column it has: at least three rows,
-   * and two columns that vary, or chance would do it.
+   * Whether a row equals, within its rounding, the mean (or the standard deviation) of the rows so far in every column it has, at least three
+   * rows, and would do so by chance less often than `mostChance`.
    */
-  isSummary(values: ReadonlyMap<number, number>, cells: readonly string[]): boolean {
+  isSummary(values: ReadonlyMap<number, number>, cells: readonly string[], mostChance: number): boolean {
     if (this.count < 3) return false;
-    return this.matches(values, cells, 'mean') || this.matches(values, cells, 'sd');
+    return this.chance(values, cells, 'mean') < mostChance || this.chance(values, cells, 'sd') < mostChance;
   }
 
-  private matches(values: ReadonlyMap<number, number>, cells: readonly string[], what: 'mean' | 'sd'): boolean {
-    let varying = 0;
+  /** How often a shot would match by chance: over the columns, the width of the rounding times the density of a normal at its middle. */
+  private chance(values: ReadonlyMap<number, number>, cells: readonly string[], what: 'mean' | 'sd'): number {
+    let chance = 1;
     for (const [column, x] of values) {
       const s = this.sums.get(column);
-      if (s === undefined || s.n < 3) return false;
+      if (s === undefined || s.n < 3) return 1;
       const mean = s.sum / s.n;
       const variance = Math.max(0, s.sumSq / s.n - mean * mean);
       if (variance < 1e-9 * (1 + mean * mean)) continue;
@@ -53,10 +54,10 @@ export class BlockSums {
       const near = (y: number): boolean => Math.abs(x - y) <= rounding;
       const sd = Math.sqrt(variance);
       const matched = what === 'mean' ? near(mean) : near(sd) || near(sd * Math.sqrt(s.n / (s.n - 1)));
-      if (!matched) return false;
-      varying++;
+      if (!matched) return 1;
+      chance *= Math.min(1, (2 * rounding * 0.4) / sd);
     }
-    return varying >= 2;
+    return chance;
   }
 }
 
