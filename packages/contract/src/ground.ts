@@ -40,6 +40,4 @@ export const GROUND_CAPS = {
   /** Positions of nodes and vertices together. */
   vertices: 2e6,
   features: 200_000,
-  /** Brackets within brackets. */
-  depth: 64,
 } as const;

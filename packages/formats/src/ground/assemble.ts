@@ -1,8 +1,8 @@
 import { distanceToPolygonM, frameAt, inPaintOrder, innerCentre, lengthM, onGreen, placeFlag } from '@leeway/engine';
-import type { GivenFlag, HoleGround, PlanePoint } from '@leeway/engine';
+import type { GivenFlag, HoleGround, PlanePoint, Polygon } from '@leeway/engine';
 import { areasOf } from './areas.ts';
 import { cautionsOf } from './cautions.ts';
-import type { FaultBook } from './faultBook.ts';
+import type { FaultBook, LeaveOut } from './faultBook.ts';
 import { boundsOf } from './holeBounds.ts';
 import type { HoleLine } from './holeLine.ts';
 import { parOf } from './holePar.ts';
@@ -15,17 +15,20 @@ import { planePolygon } from './whereNear.ts';
 /** More areas than this within reach of one hole are no golf map. */
 const MOST_AREAS = 5000;
 
+const LEFT_OUT = { level: 'left out', done: 'the hole is left out' } as const;
+const REFUSED = { level: 'refused' } as const;
+
 /** The ground of one hole; undefined, with the reason in the book, when it cannot be played. */
 export function assembleHole(
   line: HoleLine,
   pieces: readonly Piece[],
   lines: readonly HoleLine[],
-  given: GivenFlag | undefined,
+  asked: { readonly flag: GivenFlag | undefined; readonly only: boolean },
   book: FaultBook,
 ): HoleGround | undefined {
   const at = `hole ${line.hole} (${line.id})`;
-  const leaveOut = (code: string, found: string, expected: string): undefined =>
-    book.add({ code, level: 'left out', found, expected, done: 'the hole is left out' }, at);
+  const leaveOut: LeaveOut = (code, found, expected) =>
+    book.add({ code, found, expected, ...(asked.only ? REFUSED : LEFT_OUT) }, at);
   const [start] = line.points;
   if (!start || line.green?.shape.kind !== 'area')
     return leaveOut('no-green', 'a hole line with no green at its end', 'a golf=green area there');
@@ -36,11 +39,12 @@ export function assembleHole(
   const near = piecesNear(pieces, line.box, plane, frame);
   const green = line.green.shape.polygons.map((p) => planePolygon(p, frame.toPlane));
   const pins = near.filter((n) => n.piece.meaning.kind === 'pin');
-  const placed = placeFlag(given, {
+  const numberedPins = pins.filter((n) => n.piece.tags.get('ref') === line.ref);
+  const placed = placeFlag(asked.flag, {
     frame,
     line: plane,
     green,
-    numberedPins: pinPoints(pins.filter((n) => n.piece.tags.get('ref') === line.ref)),
+    numberedPins: pinPoints(numberedPins),
     pins: pinPoints(pins),
   });
   if (!placed)
@@ -49,12 +53,13 @@ export function assembleHole(
       at,
     );
 
+  notePins(numberedPins, green, at, book);
   const tees = near.filter((n) => n.piece.meaning.kind === 'tee');
   const owners = teeOwners(tees, lines, frame);
   const ownTees = tees.filter((n) => owners.get(n.piece) === line);
   noteStart(ball, tees, at, book);
   const others = [...green.map((g) => innerCentre(g, 0.5)), ...ownTees.flatMap(middles)];
-  const out = boundsOf(near, { ball, flag: placed.flag, others }, at, book);
+  const out = boundsOf(near, { ball, flag: placed.flag, others }, at, leaveOut, book);
   if (!out) return undefined;
   const areas = [...areasOf(near, line.green, book), ...out];
   if (areas.length > MOST_AREAS)
@@ -75,6 +80,15 @@ export function assembleHole(
 const pinPoints = (pins: readonly NearPiece[]): PlanePoint[] => pins.flatMap((n) => (n.point ? [n.point] : []));
 
 const middles = (n: NearPiece): PlanePoint[] => (n.point ? [n.point] : n.polygons.map((p) => innerCentre(p, 0.5)));
+
+function notePins(pins: readonly NearPiece[], green: readonly Polygon[], at: string, book: FaultBook): void {
+  if (pins.length === 0 || pinPoints(pins).some((p) => onGreen(p, green))) return;
+  const found = "a pin with the hole's number that is not in its green";
+  book.add(
+    { code: 'pin-off-green', level: 'note', found, expected: 'a pin in the green', done: 'it is passed over' },
+    at,
+  );
+}
 
 function noteStart(ball: PlanePoint, tees: readonly NearPiece[], at: string, book: FaultBook): void {
   if (tees.some((n) => onGreen(ball, n.polygons))) return;

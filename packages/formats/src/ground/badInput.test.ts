@@ -39,8 +39,8 @@ describe('files that are no map', () => {
   });
 
   test('a cut-off file is refused where it breaks', () => {
-    expect(refusal(geoJson.slice(0, 900))).toMatchObject({ code: 'bad-json', expected: 'well-formed JSON' });
-    expect(refusal(xml.slice(0, 900))?.at).toMatch(/^line \d+, column \d+$/);
+    expect(refusal(geoJson.slice(0, 900))).toMatchObject({ code: 'not-json', line: 1 });
+    expect(refusal(xml.slice(0, 900))).toMatchObject({ code: 'bad-xml', line: expect.any(Number) as unknown });
   });
 
   test('a byte order mark is no fault', () => {

@@ -9,6 +9,9 @@ export interface FaultText {
   readonly done?: string;
 }
 
+/** Leaves a hole out, or refuses the file when it is the only hole asked for; gives undefined. */
+export type LeaveOut = (code: string, found: string, expected: string) => undefined;
+
 /** Places written out before the rest are only counted. */
 const PLACES_SHOWN = 4;
 
@@ -16,13 +19,18 @@ const PLACES_SHOWN = 4;
 export interface FaultBook {
   /** Enters a fault; gives undefined, so that a reader can end with it. */
   add(text: FaultText, at?: string): undefined;
+  /** Takes in faults that are whole already. */
+  take(faults: readonly Fault[]): undefined;
+  readonly file: string;
   readonly refused: boolean;
   faults(): Fault[];
 }
 
 export function faultBook(file: string): FaultBook {
   const entries = new Map<string, { readonly text: FaultText; readonly places: Set<string> }>();
+  const taken: Fault[] = [];
   return {
+    file,
     add(text, at) {
       const key = [text.code, text.level, text.found, text.expected, text.done ?? ''].join('\n');
       const entry = entries.get(key) ?? { text, places: new Set<string>() };
@@ -30,15 +38,21 @@ export function faultBook(file: string): FaultBook {
       entries.set(key, entry);
       return undefined;
     },
-    get refused() {
-      return [...entries.values()].some((e) => e.text.level === 'refused');
+    take(faults) {
+      taken.push(...faults);
+      return undefined;
     },
-    faults: () =>
-      [...entries.values()].map(({ text, places }) => ({
+    get refused() {
+      return [...taken, ...[...entries.values()].map((e) => e.text)].some((f) => f.level === 'refused');
+    },
+    faults: () => [
+      ...taken,
+      ...[...entries.values()].map(({ text, places }) => ({
         ...text,
         file,
         ...(places.size > 0 ? { at: listed([...places]) } : {}),
       })),
+    ],
   };
 }
 

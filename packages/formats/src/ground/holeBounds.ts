@@ -1,6 +1,6 @@
 import { insidePolygon, outOfBounds } from '@leeway/engine';
 import type { Area, Bound, PlanePoint } from '@leeway/engine';
-import type { FaultBook } from './faultBook.ts';
+import type { FaultBook, LeaveOut } from './faultBook.ts';
 import type { NearPiece } from './nearHole.ts';
 
 /**
@@ -11,6 +11,7 @@ export function boundsOf(
   near: readonly NearPiece[],
   places: { readonly ball: PlanePoint; readonly flag: PlanePoint; readonly others: readonly PlanePoint[] },
   at: string,
+  leaveOut: LeaveOut,
   book: FaultBook,
 ): readonly Area[] | undefined {
   const bounds = near
@@ -31,17 +32,7 @@ export function boundsOf(
       id,
     );
   const isOut = (p: PlanePoint): boolean => areas.some((a) => insidePolygon(p, a.polygon));
-  if (isOut(places.flag))
-    return book.add(
-      {
-        code: 'flag-out',
-        level: 'left out',
-        found: 'a flag that lies out of bounds',
-        expected: 'a green in bounds',
-        done: 'the hole is left out',
-      },
-      at,
-    );
+  if (isOut(places.flag)) return leaveOut('flag-out', 'a flag that lies out of bounds', 'a green in bounds');
   if (isOut(places.ball))
     book.add(
       {

@@ -1,8 +1,8 @@
-import { GROUND_CAPS } from '@leeway/contract';
+import { GROUND_CAPS, parseJson } from '@leeway/contract';
 import type { FaultBook } from './faultBook.ts';
 import type { MapFile } from './feature.ts';
 import { readGeoJson } from './geojson.ts';
-import { isObject, parseJson } from './json.ts';
+import { isObject } from './json.ts';
 import { readOsmJson } from './osmJson.ts';
 import { readOsmXml } from './osmXml.ts';
 
@@ -20,7 +20,8 @@ export function readMap(text: string, book: FaultBook): MapFile | undefined {
   if (first === undefined) return refuse('empty-file', 'an empty file');
   if (first === '<') return standing(readOsmXml(body, book), book);
   if (first !== '{') return refuse('not-a-map', `a file that begins with "${first}"`);
-  const root = parseJson(body, book);
+  const { value: root, faults } = parseJson(body, book.file);
+  book.take(faults);
   if (book.refused) return undefined;
   if (!isObject(root)) return refuse('not-a-map', 'JSON that is no object');
   if (Array.isArray(root['elements'])) return standing(readOsmJson(root, book), book);

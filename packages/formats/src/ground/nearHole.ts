@@ -5,7 +5,7 @@ import type { GeoBox, Piece } from './piece.ts';
 import { planePolygon } from './whereNear.ts';
 
 /** Everything that comes within this of the hole line belongs to the hole; what does is kept whole. */
-export const REACH_M = 150;
+const REACH_M = 150;
 
 /** A piece in the plane of a hole: the shapes of it that come near the hole. */
 export interface NearPiece {

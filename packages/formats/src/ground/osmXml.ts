@@ -74,13 +74,13 @@ function parseRoot(text: string, book: FaultBook): XmlElement | undefined {
   try {
     document = parseXml(text.replaceAll(/\r\n?/g, '\n'), { preserveDocumentType: true });
   } catch (error) {
-    if (error instanceof XmlError)
-      return refuse(
-        'bad-xml',
-        error.message.split('\n')[0] ?? 'an error',
-        'well-formed XML',
-        `line ${error.line}, column ${error.column}`,
-      );
+    if (error instanceof XmlError) {
+      const { line, column } = error;
+      const found = error.message.split('\n')[0] ?? 'an error';
+      return book.take([
+        { code: 'bad-xml', level: 'refused', file: book.file, line, column, found, expected: 'well-formed XML' },
+      ]);
+    }
     if (error instanceof RangeError)
       return refuse('too-deep', 'elements nested too deep to read', 'OSM XML, three deep');
     throw error;

@@ -41,7 +41,7 @@ export function positions(book: FaultBook): Positions {
           'bad-coordinate',
           at,
           `longitude ${lon}, latitude ${lat}`,
-          'longitude -180 to 180, latitude -90 to 90',
+          'degrees: longitude -180 to 180, latitude -90 to 90',
         );
       return { lon, lat };
     },

@@ -121,6 +121,7 @@ describe('faults that maps really have', () => {
     const made = tolvaneWith({ 'way/33': undefined });
     expect(codes(made)).toEqual(['no-green']);
     expect(holesOf(made).map((h) => h.hole)).toEqual(['1', '2']);
+    expect(read(made, { hole: '3' })).toMatchObject({ faults: [{ code: 'no-green', level: 'refused' }] });
     expect(read(made, { hole: '3' }).value).toBeUndefined();
   });
 
@@ -131,6 +132,12 @@ describe('faults that maps really have', () => {
     });
     expect(codes(made)).toEqual(['line-off-green']);
     expect(hole(made, '1').flagFrom).toBe('green centre');
+  });
+
+  test('a pin with the number but outside the green is passed over', () => {
+    const made = tolvaneWith({ 'node/34': point('node/34', { golf: 'pin', ref: '1' }, [3, 320]) });
+    expect(codes(made)).toEqual(['pin-off-green']);
+    expect(hole(made, '1').flagFrom).toBe('line end');
   });
 
   test('a start outside every tee, and a hole without a tee, are said', () => {
@@ -241,6 +248,21 @@ describe('faults that maps really have', () => {
     expect(surfaceAt(hole(piped, '1'), [0, 206])).not.toBe('penalty');
     const wide = tolvaneWith({ 'way/73': line('way/73', { waterway: 'river', width: '6 m' }, [-70, 206], [45, 206]) });
     expect(surfaceAt(hole(wide, '1'), [0, 208.8])).toBe('penalty');
+  });
+
+  test('a course across 180 degrees reads like any other', () => {
+    const across = toGeoJson(TOLVANE).replaceAll(/\[(-\d+\.?\d*),/g, (_, lon: string) => {
+      const moved = Number(lon) + 209.9995;
+      return `[${(moved > 180 ? moved - 360 : moved).toFixed(7)},`;
+    });
+    expect(across).toContain('[-179.');
+    const { value, faults } = readGround(across, 'f');
+    expect(faults).toEqual([]);
+    const here = read(TOLVANE).value?.holes ?? [];
+    for (const [i, h] of (value?.holes ?? []).entries()) {
+      expect(h.areas.map((a) => a.id)).toEqual(here[i]?.areas.map((a) => a.id));
+      expect(h.flag.eastM).toBeCloseTo(here[i]?.flag.eastM ?? NaN, 1);
+    }
   });
 
   test('numbers and booleans among the properties are read', () => {

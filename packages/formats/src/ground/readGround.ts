@@ -40,8 +40,7 @@ export function groundOf(map: MapFile, options: GroundOptions, book: FaultBook):
   noteUnused(pieces, lines, book);
   const wanted = asked(lines, pieces, options, book);
   const holes = wanted.flatMap((line): HoleGround[] => {
-    const flag = flagFor(line, options);
-    const hole = assembleHole(line, pieces, lines, flag, book);
+    const hole = assembleHole(line, pieces, lines, { flag: flagFor(line, options), only: wanted.length === 1 }, book);
     return hole ? [hole] : [];
   });
   if (holes.length === 0 && !book.refused)

@@ -13,7 +13,7 @@ export interface Made {
   readonly inner?: readonly (readonly Spot[])[];
 }
 
-export const ORIGIN = { lon: -30, lat: 47 };
+const ORIGIN = { lon: -30, lat: 47 };
 const frame = frameAt(ORIGIN);
 
 /** A place as maps keep it, to seven decimals. */
