@@ -19,44 +19,83 @@ export const RUNS_ON = ['green', 'fairway', 'rough'] as const;
 
 /** One stroke a player owns, from one lie, ready to be evaluated. */
 export interface Weapon {
-  /** Place in `player.options`. */
+  /** Place in `player.options`; -1 for a stroke that is only asked about. */
   readonly option: number;
   readonly pattern: Pattern;
   readonly fine: Clouds;
   readonly coarse: Clouds;
   /** Distance of the good strike's mean at rest on fairway, metres: for choosing what to try. */
   readonly reachM: number;
-  /** Run of each part on each of `RUNS_ON`, metres; absent when the pattern is of rest. */
-  readonly runsM?: Float64Array;
+  /** Run of each part on each of `RUNS_ON`, metres: three figures a part, all nought for a pattern of rest. */
+  readonly runsM: Float64Array;
+  /** Run class of each part. */
+  readonly runClass: Uint8Array;
 }
 
 /** All that a player can play, by the raster code of the lie. */
 export type Arsenal = ReadonlyMap<number, readonly Weapon[]>;
 
-/**
- * Clouds stay small beside the ground where more than its mean cost is decided cloud by cloud: what a pitched ball runs on, and where
- * a wet one crossed.
- */
-const WIDEST_RUNNING_M = 4;
-const WIDEST_BY_WATER_M = 6;
+/** Runs on `RUNS_ON`, metres. */
+export type Runs = readonly [number, number, number];
 
-export function weaponOf(option: number, pattern: Pattern, water: boolean): Weapon {
-  const split = { ...FINE, widestM: !pattern.rest ? WIDEST_RUNNING_M : water ? WIDEST_BY_WATER_M : Infinity };
-  const good = pattern.parts[0];
-  const fine = cloudsOf(pattern.parts, split);
-  const coarse = cloudsOf(pattern.parts, COARSE);
-  const alongM = good?.alongM ?? 0;
-  if (pattern.rest) return { option, pattern, fine, coarse, reachM: alongM };
-  const runs = pattern.parts.flatMap((part) => RUNS_ON.map((surface) => runM(part.alongM, surface)));
-  return { option, pattern, fine, coarse, reachM: alongM + runM(alongM, 'fairway'), runsM: Float64Array.from(runs) };
+const NO_RUN: Runs = [0, 0, 0];
+
+const runsOf = (pattern: Pattern): Runs[] =>
+  pattern.parts.map((part) =>
+    pattern.rest ? NO_RUN : (RUNS_ON.map((surface) => runM(part.alongM, surface)) as [number, number, number]),
+  );
+
+/** Runs within this much of each other, metres and as a share, are solved for together. */
+const SAME_RUN_M = 0.4;
+const SAME_RUN_SHARE = 0.1;
+
+/**
+ * The different runs of a player's patterns, drawn together into a few classes. The first is none at all.
+ */
+export function runClassesOf(player: PlayerModel): Runs[] {
+  const all = player.options
+    .flatMap((o) => Object.values(o.byLie).flatMap(runsOf))
+    .filter((r) => r[1] > 0)
+    .sort((a, b) => a[1] - b[1]);
+  const classes: Runs[] = [NO_RUN];
+  for (let from = 0; from < all.length;) {
+    const low = all[from]![1];
+    let to = from;
+    while (to < all.length && all[to]![1] <= low + 2 * Math.max(SAME_RUN_M, SAME_RUN_SHARE * low)) to++;
+    const low3 = all[from]!;
+    const high3 = all[to - 1]!;
+    classes.push([(low3[0] + high3[0]) / 2, (low3[1] + high3[1]) / 2, (low3[2] + high3[2]) / 2]);
+    from = to;
+  }
+  return classes;
 }
 
-export function arsenalOf(player: PlayerModel, water: boolean): Arsenal {
+/** Where a ball crossed into water depends on its own line, so clouds stay small where there is water. */
+const WIDEST_BY_WATER_M = 6;
+
+export function weaponOf(option: number, pattern: Pattern, water: boolean, classes: readonly Runs[]): Weapon {
+  const fine = cloudsOf(pattern.parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
+  const coarse = cloudsOf(pattern.parts, COARSE);
+  const runs = runsOf(pattern);
+  const nearest = (r: Runs): number =>
+    classes.reduce((best, c, k) => (Math.abs(c[1] - r[1]) < Math.abs(classes[best]![1] - r[1]) ? k : best), 0);
+  return {
+    option,
+    pattern,
+    fine,
+    coarse,
+    reachM: (pattern.parts[0]?.alongM ?? 0) + (runs[0]?.[1] ?? 0),
+    runsM: Float64Array.from(runs.flat()),
+    runClass: Uint8Array.from(runs, nearest),
+  };
+}
+
+export function arsenalOf(player: PlayerModel, water: boolean, classes: readonly Runs[]): Arsenal {
   const all = new Map<number, Weapon[]>();
   for (const [lie, code] of Object.entries(LIE_CODES) as [Lie, number][]) {
     const weapons = player.options.flatMap((o, i) => {
       const pattern = o.byLie[lie];
-      return pattern ? [weaponOf(i, pattern, water)] : [];
+      return pattern ? [weaponOf(i, pattern, water, classes)] : [];
     });
     if (weapons.length > 0) all.set(code, weapons);
   }

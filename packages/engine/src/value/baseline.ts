@@ -83,7 +83,7 @@ function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: num
 const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
   const { count, weight, alongM, acrossM, width } = w.coarse;
   const bias = w.pattern.parts[0]?.acrossM ?? 0;
-  const run = w.runsM === undefined ? 0 : w.runsM[1]!;
+  const run = w.runsM[1] ?? 0;
   let sum = 0;
   for (let i = 0; i < count; i++) {
     const d = Math.hypot(distanceM - alongM[i]! - run, acrossM[i]! - bias);

@@ -1,12 +1,13 @@
 import type { Weapon } from './arsenal.ts';
 import { WIDTHS_M, type Clouds } from './cloud.ts';
-import { isNear, type Field, type Sheet } from './field.ts';
-import { readLevel, type Pyramid } from './pyramid.ts';
+import { isNear, type Field } from './field.ts';
 import type { Relief } from './relief.ts';
 
 /** Largest chance of having to play the same stroke again that the fixed point is trusted with. */
 const MOST_REPLAYED = 0.97;
+/** The widest cloud that is read from the sheet round the flag. */
 const NEAR_ONLY = 5;
+
 /**
  * What a stroke costs: the mean over its clouds of what the ground there costs.
  * With A the mean of all costs that lead on and p the chance of playing from the same place again (out of bounds, no legal drop, or a
@@ -39,66 +40,59 @@ export class Evaluator {
 
   private sum(w: Weapon, clouds: Clouds, u: number, v: number, bearing: number, fromHere: number): void {
     const { count, weight, alongM, acrossM, width, part } = clouds;
+    const { near, wide } = this.field;
     const sin = Math.sin(bearing);
     const cos = Math.cos(bearing);
+    let ahead = 0;
+    let replayed = 0;
     this.ahead = 0;
     this.replayed = 0;
-    for (let i = 0; i < count; i++) {
-      const a = alongM[i]!;
-      const r = acrossM[i]!;
+    for (let n = 0; n < count; n++) {
+      const a = alongM[n]!;
+      const r = acrossM[n]!;
       const x = u + a * sin + r * cos;
       const y = v + a * cos - r * sin;
-      if (w.runsM === undefined) this.rests(weight[i]!, x, y, width[i]!, u, v, fromHere);
-      else this.pitches(weight[i]!, x, y, width[i]!, u, v, sin, cos, w.runsM, 3 * part[i]!, fromHere);
+      const k = width[n]!;
+      const close = k <= NEAR_ONLY && isNear(x, y);
+      const sheet = close ? near : wide;
+      const level = close ? k : k > NEAR_ONLY ? k - NEAR_ONLY : 0;
+      const layer = sheet.layers[w.runClass[part[n]!]!]!;
+      // bilinear weights, shared by all that is read here; places beyond the grid read its edge
+      const grid = sheet.shape.grids[level]!;
+      const { columns } = grid;
+      let gx = (x - grid.u0) / grid.stepM;
+      let gy = (y - grid.v0) / grid.stepM;
+      gx = gx < 0 ? 0 : gx > columns - 1.000001 ? columns - 1.000001 : gx;
+      gy = gy < 0 ? 0 : gy > grid.rows - 1.000001 ? grid.rows - 1.000001 : gy;
+      const i = gx | 0;
+      const j = gy | 0;
+      const fx = gx - i;
+      const fy = gy - j;
+      const at = j * columns + i;
+      const w00 = (1 - fx) * (1 - fy);
+      const w10 = fx * (1 - fy);
+      const w01 = (1 - fx) * fy;
+      const w11 = fx * fy;
+      const share = weight[n]!;
+      const dry = layer.dry.levels[level]!;
+      ahead += share * (w00 * dry[at]! + w10 * dry[at + 1]! + w01 * dry[at + columns]! + w11 * dry[at + columns + 1]!);
+      if (layer.out !== undefined) {
+        const out = layer.out.levels[level]!;
+        replayed +=
+          share * (w00 * out[at]! + w10 * out[at + 1]! + w01 * out[at + columns]! + w11 * out[at + columns + 1]!);
+      }
+      if (layer.wet !== undefined) {
+        const wet = layer.wet.levels[level]!;
+        const chance = w00 * wet[at]! + w10 * wet[at + 1]! + w01 * wet[at + columns]! + w11 * wet[at + columns + 1]!;
+        if (chance > 1e-5) this.drown(share * chance, x, y, k, u, v, fromHere);
+      }
     }
-  }
-
-  private sheetFor(width: number, x: number, y: number): { sheet: Sheet; level: number } {
-    const near = width <= NEAR_ONLY && isNear(x, y);
-    return near
-      ? { sheet: this.field.near, level: width }
-      : { sheet: this.field.wide, level: Math.max(0, width - NEAR_ONLY) };
-  }
-
-  /** A cloud of balls that stop where they are. */
-  private rests(weight: number, x: number, y: number, width: number, u: number, v: number, fromHere: number): void {
-    const { sheet, level } = this.sheetFor(width, x, y);
-    const grid = sheet.shape.grids[level]!;
-    this.ahead += weight * readLevel(sheet.dry.levels[level]!, grid, x, y);
-    if (sheet.out) this.replayed += weight * readLevel(sheet.out.levels[level]!, grid, x, y);
-    if (sheet.wet) this.drown(weight * readLevel(sheet.wet.levels[level]!, grid, x, y), x, y, width, u, v, fromHere);
-  }
-
-  /** A cloud of balls that pitch there: what falls in water, sand or out of bounds stays; the rest runs on by the surface it pitched on. */
-  private pitches(
-    weight: number,
-    x: number,
-    y: number,
-    width: number,
-    u: number,
-    v: number,
-    sin: number,
-    cos: number,
-    runsM: Float64Array,
-    at: number,
-    fromHere: number,
-  ): void {
-    const { sheet, level } = this.sheetFor(width, x, y);
-    const grid = sheet.shape.grids[level]!;
-    const read = (p: Pyramid | undefined): number => (p ? readLevel(p.levels[level]!, grid, x, y) : 0);
-    this.ahead += weight * read(sheet.sand);
-    this.replayed += weight * read(sheet.out);
-    this.drown(weight * read(sheet.wet), x, y, width, u, v, fromHere);
-    for (let k = 0; k < 3; k++) {
-      const share = read(sheet.runsOn[k]);
-      if (share < 1e-5) continue;
-      const run = runsM[at + k]!;
-      this.rests(weight * share, x + run * sin, y + run * cos, width, u, v, fromHere);
-    }
+    this.ahead += ahead;
+    this.replayed += replayed;
   }
 
   private drown(wet: number, x: number, y: number, width: number, u: number, v: number, fromHere: number): void {
-    if (wet < 1e-7 || this.relief === undefined) return;
+    if (this.relief === undefined) return;
     const length = Math.hypot(x - u, y - v) || 1;
     this.relief.at(x, y, (x - u) / length, (y - v) / length, WIDTHS_M[width]!);
     const { legal, strokes } = this.relief;

@@ -29,7 +29,7 @@ export function restOf(
   sin: number,
   cos: number,
 ): [number, number] {
-  if (w.runsM === undefined) return [u, v];
+  if (w.pattern.rest) return [u, v];
   const code = field.raster.surface[cellAt(field.raster, u, v)]!;
   const k = code === GREEN ? 0 : code === FAIRWAY || code === TEE ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
   if (k < 0) return [u, v];

@@ -1,8 +1,7 @@
 import type { Option } from '../player/option.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
-import { LIE_CODES, weaponOf, type Weapon } from './arsenal.ts';
+import { LIE_CODES, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
-import { PENALTY } from './raster.ts';
 import { cheapest, polish, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
 import type { Solved } from './sweep.ts';
@@ -61,7 +60,7 @@ export class Query {
     if (pattern === undefined) return undefined;
     const place = this.field.player.options.indexOf(option);
     const armed = this.field.arsenal.get(lie)?.find((w) => w.option === place);
-    const weapon = armed ?? weaponOf(place, pattern, this.field.raster.surface.includes(PENALTY));
+    const weapon = armed ?? this.field.arm(place, pattern);
     if (place >= 0) known.set(option, weapon);
     return weapon;
   }

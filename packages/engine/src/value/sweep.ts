@@ -29,7 +29,7 @@ export interface Solved {
 export function solveField(field: Field, patience: Patience): Solved {
   const nodes = field.nodes();
   field.refresh(0, Infinity);
-  const relief = field.wide.wet ? new Relief(field) : undefined;
+  const relief = field.water ? new Relief(field) : undefined;
   relief?.refresh(0, Infinity);
   const evaluator = new Evaluator(field, relief);
   const bands = bandsOf(nodes);

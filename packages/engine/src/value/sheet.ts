@@ -1,0 +1,129 @@
+import type { Runs } from './arsenal.ts';
+import type { Flow } from './flow.ts';
+import { Pyramid, pyramidShape, type Grid, type Patch, type PyramidShape, type Width } from './pyramid.ts';
+import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
+
+/** What a ball of one run class costs by where it pitches: pyramids of strokes from dry ground and of the chances of being out and wet. */
+export interface RunLayer {
+  readonly runsM: Runs;
+  /** For each cell the one in which a ball that pitches there stops; `undefined` for balls that stop where they pitch. */
+  readonly stops: Int32Array | undefined;
+  readonly dry: Pyramid;
+  readonly out: Pyramid | undefined;
+  readonly wet: Pyramid | undefined;
+}
+
+/** Square cells over the ground: of which kind each is, what a ball at rest there costs, and what one that pitches there does. */
+export class Sheet {
+  readonly grid: Grid;
+  readonly shape: PyramidShape;
+  readonly distanceM: Float32Array;
+  /** Shares of the surfaces that a ball can be played or putted from, by raster code; only those that occur. */
+  readonly share: ReadonlyMap<number, Float32Array>;
+  /** Shares out of bounds (or unplayable), and in a penalty area. */
+  readonly outShare: Float64Array;
+  readonly wetShare: Float64Array;
+  /** Strokes from the dry part of a cell, times its share: written by the field. */
+  readonly strokes: Float64Array;
+  readonly layers: readonly RunLayer[];
+
+  constructor(
+    box: Box,
+    cellM: number,
+    widths: readonly Width[],
+    raster: Raster,
+    plays: (code: number) => boolean,
+    classes: readonly Runs[],
+    flow: Flow,
+  ) {
+    const columns = Math.round((box.u1 - box.u0) / cellM);
+    const rows = Math.round((box.v1 - box.v0) / cellM);
+    this.grid = { u0: box.u0 + cellM / 2, v0: box.v0 + cellM / 2, stepM: cellM, columns, rows };
+    this.shape = pyramidShape(this.grid, widths);
+    const n = columns * rows;
+    this.strokes = new Float64Array(n);
+    this.outShare = new Float64Array(n);
+    this.wetShare = new Float64Array(n);
+    this.distanceM = new Float32Array(n);
+    const share = new Map<number, Float32Array>();
+    const main = new Uint8Array(n);
+    const per = Math.max(1, Math.round(cellM / raster.stepM));
+    const part = 1 / (per * per);
+    const counts = new Int32Array(16);
+    for (let i = 0; i < n; i++) {
+      const u = this.grid.u0 + (i % columns) * cellM;
+      const v = this.grid.v0 + Math.floor(i / columns) * cellM;
+      this.distanceM[i] = Math.hypot(u, v);
+      counts.fill(0);
+      for (let a = 0; a < per; a++) {
+        for (let b = 0; b < per; b++) {
+          const du = ((a + 0.5) / per - 0.5) * cellM;
+          const dv = ((b + 0.5) / per - 0.5) * cellM;
+          counts[raster.surface[cellAt(raster, u + du, v + dv)]!]!++;
+        }
+      }
+      counts[FAIRWAY]! += counts[TEE]!;
+      counts[TEE] = 0;
+      for (let code = 0; code < counts.length; code++) {
+        const x = counts[code]! * part;
+        if (x === 0) continue;
+        if (x > counts[main[i]!]! * part) main[i] = code;
+        if (code === PENALTY) this.wetShare[i] = x;
+        else if (code === OUT || (code !== GREEN && !plays(code))) this.outShare[i]! += x;
+        else {
+          let s = share.get(code);
+          if (s === undefined) share.set(code, (s = new Float32Array(n)));
+          s[i] = x;
+        }
+      }
+    }
+    this.share = share;
+    this.layers = classes.map((runsM, k) =>
+      this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow)),
+    );
+  }
+
+  private layer(runsM: Runs, stops: Int32Array | undefined): RunLayer {
+    const fixed = (cells: Float64Array): Pyramid | undefined => {
+      if (cells.every((x) => x === 0)) return undefined;
+      const p = new Pyramid(this.shape);
+      for (let i = 0; i < cells.length; i++) p.cells[i] = cells[stops === undefined ? i : stops[i]!]!;
+      p.refresh();
+      return p;
+    };
+    return { runsM, stops, dry: new Pyramid(this.shape), out: fixed(this.outShare), wet: fixed(this.wetShare) };
+  }
+
+  /** Takes changed strokes into every layer. */
+  refresh(changed: Patch): void {
+    const { columns, rows, stepM } = this.grid;
+    for (const { runsM, stops, dry } of this.layers) {
+      const more = Math.ceil(Math.max(...runsM) / stepM);
+      const c0 = Math.max(0, changed.c0 - more);
+      const c1 = Math.min(columns - 1, changed.c1 + more);
+      const r0 = Math.max(0, changed.r0 - more);
+      const r1 = Math.min(rows - 1, changed.r1 + more);
+      for (let r = r0; r <= r1; r++) {
+        const end = r * columns + c1;
+        if (stops === undefined) for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[i]!;
+        else for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[stops[i]!]!;
+      }
+      dry.refresh({ c0, c1, r0, r1 });
+    }
+  }
+}
+
+/** In sand, water and out of bounds a ball stays; elsewhere it runs on the way the hole goes. One that would leave the sheet stops at its edge. */
+function stopsOf(grid: Grid, main: Uint8Array, runsM: Runs, flow: Flow): Int32Array {
+  return Int32Array.from(main, (code, i) => {
+    const run =
+      code === GREEN ? runsM[0] : code === FAIRWAY ? runsM[1] : code === ROUGH || code === RECOVERY ? runsM[2] : 0;
+    if (run === 0) return i;
+    const c = i % grid.columns;
+    const r = Math.floor(i / grid.columns);
+    const [du, dv] = flow(grid.u0 + c * grid.stepM, grid.v0 + r * grid.stepM);
+    const to = Math.min(grid.columns - 1, Math.max(0, Math.round(c + (run * du) / grid.stepM)));
+    const row = Math.min(grid.rows - 1, Math.max(0, Math.round(r + (run * dv) / grid.stepM)));
+    return row * grid.columns + to;
+  });
+}
