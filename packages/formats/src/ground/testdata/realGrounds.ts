@@ -1,10 +1,11 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
+const root = fileURLToPath(new URL('../../../../../', import.meta.url));
+
 /** The folder of real map extracts, which are no part of this repository: `LEEWAY_GROUNDS`, else beside the checkout. */
-const folder =
-  process.env['LEEWAY_GROUNDS'] ?? fileURLToPath(new URL('../../../../../../shared/reference/osm', import.meta.url));
+const folder = resolve(root, process.env['LEEWAY_GROUNDS'] ?? '../shared/reference/osm');
 
 export const hasRealGrounds = existsSync(join(folder, 'expected-counts.json'));
 
