@@ -1,6 +1,6 @@
 import { type Fault, type GroundSummary, parseJson, readPlayer } from '@leeway/contract';
 import type { PlayerFile } from '@leeway/engine';
-import { describeGround } from '@leeway/formats';
+import { describeGround, readShots } from '@leeway/formats';
 
 export type FileKind = 'player' | 'shot' | 'ground' | 'round' | 'plan';
 
@@ -51,19 +51,9 @@ function checkPlayer(text: string, file: string): CheckedText {
   return { kind: 'player', ...(value === undefined ? {} : { holds: playerWords(value) }), faults };
 }
 
-function checkShots(_text: string, file: string): CheckedText {
-  return {
-    kind: 'shot',
-    faults: [
-      {
-        code: 'unknown-kind',
-        level: 'refused',
-        file,
-        found: 'a shot file, which cannot be checked yet',
-        expected: 'a player or ground file',
-      },
-    ],
-  };
+function checkShots(text: string, file: string): CheckedText {
+  const { value, faults } = readShots(text, file, { units: 'yd' });
+  return { kind: 'shot', ...(value === undefined ? {} : { holds: count(value.length, 'ball') }), faults };
 }
 
 function groundWords({ course, features, holes }: GroundSummary): string {

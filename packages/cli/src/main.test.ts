@@ -11,18 +11,22 @@ describe('help', () => {
   test('--help lists every command with an example, on standard output', async () => {
     const { code, out, err } = await run('--help');
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    for (const name of ['plan', 'shot', 'check', 'serve']) expect(out).toMatch(new RegExp(`^  ${name} +\\S`, 'm'));
+    for (const name of ['carries', 'plan', 'shot', 'check', 'serve'])
+      expect(out).toMatch(new RegExp(`^  ${name} +\\S`, 'm'));
     expect(out).toContain('leeway serve');
   });
 
-  test.each(['plan', 'shot', 'check', 'serve'])('%s --help gives usage, options and examples', async (name) => {
-    const { code, out } = await run(name, '--help');
-    expect(code).toBe(0);
-    expect(out).toMatch(new RegExp(`^leeway ${name}: `));
-    expect(out).toContain('--json');
-    expect(out).toMatch(/Examples\n {2}leeway /);
-    expect(await run('help', name)).toEqual({ code, out, err: '' });
-  });
+  test.each(['carries', 'plan', 'shot', 'check', 'serve'])(
+    '%s --help gives usage, options and examples',
+    async (name) => {
+      const { code, out } = await run(name, '--help');
+      expect(code).toBe(0);
+      expect(out).toMatch(new RegExp(`^leeway ${name}: `));
+      expect(out).toContain('--json');
+      expect(out).toMatch(/Examples\n {2}leeway /);
+      expect(await run('help', name)).toEqual({ code, out, err: '' });
+    },
+  );
 
   test('--version tells the version of the package', async () => {
     expect(await run('--version')).toEqual({ code: 0, out: 'leeway 0.1.0\n', err: '' });
@@ -31,9 +35,12 @@ describe('help', () => {
 
 describe('wrong usage is one line on standard error and exit code 2', () => {
   test.each([
-    [[], 'leeway: name a command: plan, shot, check, serve. See leeway --help\n'],
+    [[], 'leeway: name a command: carries, plan, shot, check, serve. See leeway --help\n'],
     [['plna'], 'leeway: no command "plna"; did you mean plan? See leeway --help\n'],
-    [['constructor'], 'leeway: no command "constructor"; there are plan, shot, check, serve. See leeway --help\n'],
+    [
+      ['constructor'],
+      'leeway: no command "constructor"; there are carries, plan, shot, check, serve. See leeway --help\n',
+    ],
     [['check'], 'leeway check: name a file to check. See leeway check --help\n'],
     [['serve', '--prot', '1'], 'leeway serve: no option --prot; did you mean --port? See leeway serve --help\n'],
     [

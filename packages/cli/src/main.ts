@@ -7,6 +7,7 @@ import { nearest } from './nearest.ts';
 
 /** Each command's module is loaded only when it is asked for, so that a start is quick. */
 const COMMANDS: { readonly [name: string]: () => Promise<Command> } = {
+  carries: async () => (await import('./carries.ts')).carries,
   plan: async () => (await import('./plan.ts')).plan,
   shot: async () => (await import('./shot.ts')).shot,
   check: async () => (await import('./check.ts')).check,

@@ -1,0 +1,29 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+
+/** `leeway serve` as a user starts it, on a free port. */
+export interface RunningLeeway {
+  readonly address: string;
+  stop(): Promise<void>;
+}
+
+/** Starts the server and waits for the line that says where it is. */
+export async function startLeeway(): Promise<RunningLeeway> {
+  const leeway = fileURLToPath(new URL('../../packages/cli/bin/leeway.js', import.meta.url));
+  const server = spawn(process.execPath, [leeway, 'serve', '--port', '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  for await (const line of createInterface({ input: server.stdout })) {
+    const address = /http:\S+/.exec(line)?.[0];
+    if (address === undefined) continue;
+    return {
+      address,
+      stop: async () => {
+        const ended = once(server, 'exit');
+        server.kill('SIGTERM');
+        await ended;
+      },
+    };
+  }
+  throw new Error('leeway serve ended without saying where it is');
+}
