@@ -115,6 +115,7 @@ describe('leeway carries', () => {
         ['Wood 3', 0, undefined],
       ]),
     );
+    expect(entries.find((e) => e.club === 'Seven')?.carryM.mean).toBe(140);
     expect(err).toContain('[putts]');
   });
 

@@ -20,8 +20,8 @@ const BUILT_IN: { readonly [L in HardLie]: Effect } = {
   recovery: { distance: 0.6, along: 1.5, across: 1.5, mishit: 1 },
 };
 
-/** A driver off the grass: our assumption. */
-export const DRIVER_OFF_FAIRWAY: Effect = { distance: 0.93, along: 1.2, across: 1.2, mishit: 1.25 };
+/** A driver off the grass: our assumption, with half as many mishits again as a 3-wood has there (from .85 of the share on a tee to 1.9). */
+export const DRIVER_OFF_FAIRWAY: Effect = { distance: 0.93, along: 1.2, across: 1.2, mishit: 2.2 };
 
 /** The effect of a lie for this player: their own multipliers of carry and spreads where the file gives them. */
 export function effectOf(file: PlayerFile, lie: HardLie): Effect {

@@ -25,8 +25,12 @@ export function fitSession(player: PlayerFile, swings: readonly SwingBalls[]): r
     ...player,
     patterns: (player.patterns ?? []).filter((p) => !swings.some((s) => sameSwing(s, p))),
   });
-  return fitSwings(player, [...swings, ...unhit], earlier);
+  return fitSwings(player, [...swings, ...unhit], earlier).map((s) => atItsWord(s, claimedOf(player, s.club, s.swing)));
 }
+
+/** A claim without a ball against it is taken at its word, as it is when options are made. */
+const atItsWord = (s: SwingFit, claimM: number | undefined): SwingFit =>
+  s.fit.n > 0 || claimM === undefined ? s : { ...s, fit: { ...s.fit, carryM: { ...s.fit.carryM, value: claimM } } };
 
 /** The carry that the player claims for a swing. */
 export const claimedOf = (player: PlayerFile, club: string, swing: string): number | undefined =>

@@ -95,13 +95,12 @@ const doubtOf = (level: ShortGameLevel, lengthM: number): Option['doubt'] => ({
   seMishitShare: Math.sqrt((level.mishitShare * (1 - level.mishitShare)) / (MISHIT_COUNT + 1)),
 });
 
+/** The club whose loft is nearest; a driver only when there is nothing else. */
 function nearestLoft(bag: readonly ClubInBag[], loftDeg: number): string | undefined {
-  let best: { name: string; off: number } | undefined;
-  for (const club of bag) {
+  const lofts = bag.flatMap((club) => {
     const kind = readClub(club.name);
-    if (kind?.family === 'putter' || kind?.family === 'driver') continue;
     const off = Math.abs((club.loftDeg ?? kind?.loftDeg ?? 34) - loftDeg);
-    if (best === undefined || off < best.off) best = { name: club.name, off };
-  }
-  return best?.name;
+    return kind?.family === 'putter' ? [] : [{ name: club.name, off: kind?.family === 'driver' ? off + 100 : off }];
+  });
+  return lofts.toSorted((a, b) => a.off - b.off)[0]?.name;
 }
