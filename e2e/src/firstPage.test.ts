@@ -30,7 +30,7 @@ for (const { name, width, height } of SIZES) {
     const words = (await tee.innerText()).replace(/\s+/g, ' ');
     // The order of the words: club and swing, spot, what it costs, the chances, why, what else, how sure.
     expect(words).toMatch(
-      /^Tee shot: 3\d\d yd to the flag [A-Z0-9].*? Spot .*? \d\.\d\d strokes expected .*? today’s number .*? plays \d+ Where it finishes, of 100 balls .*? How sure /i,
+      /^Tee shot: 3\d\d yd to the flag [A-Z0-9].*? Spot .*? strokes expected \d\.\d\d .*? today’s number .*? plays \d+ Where it finishes, of 100 balls .*? How sure /i,
     );
     const balls = await tee.locator('.chances b').allInnerTexts();
     const sum = balls.map(Number).reduce((total, n) => total + n, 0);

@@ -17,7 +17,7 @@ export function planPage(plan: PlanDocument): string {
       <body>
         <header>
           <p class="name"><img src="/mark.svg" alt="" />Leeway</p>
-          <p>${plan.player.name} <span class="small">calm air, level ground, ${plan.day.temperatureC} °C</span></p>
+          <p>${plan.player.name} <span class="small">calm air, level ground, ${plan.day.temperatureC} °C</span></p>
         </header>
         <main>${plan.holes.map((hole) => holeArticle(hole, plan.course))}</main>
         <footer class="small">

@@ -70,6 +70,7 @@ function drift(shot: ShotDocument): Html | undefined {
 function strokes(shot: ShotDocument): Html {
   const plain = shot.atFlag ?? shot.middleOfFairway;
   const where = shot.atFlag === undefined ? 'middle of the fairway' : 'straight at the flag';
+  const other = plain && optionWords(plain.option) !== optionWords(shot.option) ? `, ${optionWords(plain.option)}` : '';
   return html`<dl class="strokes">
     <div>
       <dt>strokes expected</dt>
@@ -79,7 +80,7 @@ function strokes(shot: ShotDocument): Html {
       plain === undefined
         ? undefined
         : html`<div class="plain">
-            <dt>${where}, ${optionWords(plain.option)}</dt>
+            <dt>${where}${other}</dt>
             <dd>${strokesWords(plain.expectedStrokes)}</dd>
           </div>`
     }

@@ -22,7 +22,7 @@ h1, h2, h3 { font-weight: 400; margin: 0; }
 .title p { margin: 4px 0 0; }
 .course { letter-spacing: 0.12em; text-transform: uppercase; font-size: 14px; }
 h1 { font-size: 30px; font-style: italic; line-height: 1.15; }
-.title .figure { font-size: 15px; }
+.title .figure { font-size: 15px; text-wrap: balance; }
 .shots { display: grid; gap: 28px 40px; grid-template-columns: repeat(auto-fit, minmax(min(100%, 400px), 1fr)); margin-top: 28px; }
 .shot { border-top: 1px solid var(--ink); padding-top: 12px; min-width: 0; }
 .shot > p, .shot > ul { max-width: 66ch; }
@@ -34,9 +34,10 @@ h2 { font-size: 37px; line-height: 1.04; letter-spacing: -0.01em; }
 .drift { font-style: italic; color: var(--ink-2); margin: 0; }
 .sums { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 16px 28px; border-top: 0.6px solid var(--hair);
   margin-top: 16px; padding-top: 16px; }
-.strokes { display: flex; flex-wrap: wrap; gap: 8px 28px; margin: 0; }
-.strokes div { display: flex; flex-direction: column-reverse; }
-.strokes dt { font-size: 16px; color: var(--ink-2); }
+.sums > div { flex: 1 1 0; min-width: min(100%, 210px); }
+.strokes { display: flex; flex-wrap: wrap; gap: 8px 24px; margin: 0; }
+.strokes div { display: flex; flex-direction: column-reverse; justify-content: flex-end; max-width: 132px; }
+.strokes dt { font-size: 16px; line-height: 1.25; color: var(--ink-2); }
 .strokes dd { margin: 0; font: 600 46px/0.9 var(--sans); font-variant-numeric: tabular-nums lining-nums; padding-bottom: 6px; }
 .strokes .plain dd { font-weight: 400; color: var(--ink-2); }
 table { border-collapse: collapse; }
@@ -44,7 +45,10 @@ td, th { padding: 2px 0; vertical-align: baseline; }
 caption, th { font-weight: 400; text-align: right; }
 caption { font-style: italic; color: var(--ink-2); }
 .number td { text-align: right; padding-left: 16px; font-weight: 600; }
-.number tr:last-child td { border-top: 1.5px solid var(--ink); font-size: 30px; line-height: 1.1; }
+.number { align-self: flex-start; }
+.number caption { white-space: nowrap; }
+.number tr:last-child > * { border-top: 1.5px solid var(--ink); }
+.number tr:last-child td { font-size: 30px; line-height: 1.1; }
 h3 { font-weight: 700; font-size: 16px; margin-top: 20px; }
 .chances { display: flex; flex-wrap: wrap; gap: 2px 20px; list-style: none; margin: 4px 0 0; padding: 0; }
 .chances b { font-family: var(--sans); font-weight: 700; }
