@@ -3,6 +3,7 @@ import type { GivenFlag, HoleGround, PlanePoint, Polygon } from '@leeway/engine'
 import { areasOf } from './areas.ts';
 import { cautionsOf } from './cautions.ts';
 import type { FaultBook, LeaveOut } from './faultBook.ts';
+import { boxesNear } from './geoBox.ts';
 import { boundsOf } from './holeBounds.ts';
 import type { HoleLine } from './holeLine.ts';
 import { parOf } from './holePar.ts';
@@ -14,6 +15,9 @@ import { planePolygon } from './whereNear.ts';
 
 /** More areas than this within reach of one hole are no golf map. */
 const MOST_AREAS = 5000;
+
+/** Holes this near may own a tee beside this one. */
+const NEIGHBOUR_M = 1000;
 
 const LEFT_OUT = { level: 'left out', done: 'the hole is left out' } as const;
 const REFUSED = { level: 'refused' } as const;
@@ -55,7 +59,8 @@ export function assembleHole(
 
   notePins(numberedPins, green, at, book);
   const tees = near.filter((n) => n.piece.meaning.kind === 'tee');
-  const owners = teeOwners(tees, lines, frame);
+  const neighbours = lines.filter((l) => boxesNear(l.box, line.box, NEIGHBOUR_M));
+  const owners = teeOwners(tees, neighbours, frame);
   const ownTees = tees.filter((n) => owners.get(n.piece) === line);
   noteStart(ball, tees, at, book);
   const others = [...green.map((g) => innerCentre(g, 0.5)), ...ownTees.flatMap(middles)];

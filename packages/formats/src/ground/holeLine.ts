@@ -1,5 +1,6 @@
 import type { GeoPoint } from '@leeway/engine';
-import type { GeoBox, Piece } from './piece.ts';
+import type { GeoBox } from './geoBox.ts';
+import type { Piece } from './piece.ts';
 
 /** A hole line with its number, running from tee to green. */
 export interface HoleLine {

@@ -3,7 +3,7 @@ import type { GeoPoint } from '@leeway/engine';
 import type { FaultBook } from './faultBook.ts';
 import { pointsOf } from './feature.ts';
 import type { GeoRing } from './feature.ts';
-import { turn } from './piece.ts';
+import { turn } from './geoBox.ts';
 import type { Piece } from './piece.ts';
 
 /** No golf is played nearer a pole than this latitude. */

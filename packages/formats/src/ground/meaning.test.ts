@@ -8,7 +8,14 @@ test.each([
   ['golf=green natural=water', { kind: 'green' }],
   ['golf=bunker natural=grass', { kind: 'ground', surface: 'bunker' }],
   ['golf=fringe natural=sand', { kind: 'ground', surface: 'bunker' }],
-  ['golf=water_hazard natural=water', { kind: 'ground', surface: 'penalty', water: { red: false, golf: true } }],
+  [
+    'golf=water_hazard natural=water',
+    { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: false, golf: true } },
+  ],
+  [
+    'golf=lateral_water_hazard width=5',
+    { kind: 'ground', surface: 'penalty', widthM: 5, water: { red: true, golf: true } },
+  ],
   ['waterway=riverbank', { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: true, golf: false } }],
   ['waterway=dam', undefined],
   ['natural=scrub', { kind: 'ground', surface: 'recovery' }],

@@ -27,8 +27,8 @@ const GOLF: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
   ['fairway', { kind: 'ground', surface: 'fairway' }],
   ['bunker', { kind: 'ground', surface: 'bunker' }],
   ['rough', { kind: 'ground', surface: 'rough' }],
-  ['water_hazard', { kind: 'ground', surface: 'penalty', water: { red: false, golf: true } }],
-  ['lateral_water_hazard', { kind: 'ground', surface: 'penalty', water: { red: true, golf: true } }],
+  ['water_hazard', { kind: 'ground', surface: 'penalty', widthM: STREAM_M, water: { red: false, golf: true } }],
+  ['lateral_water_hazard', { kind: 'ground', surface: 'penalty', widthM: STREAM_M, water: { red: true, golf: true } }],
   ['out_of_bounds', { kind: 'outOfBounds' }],
   ['driving_range', { kind: 'range' }],
   ['cartpath', { kind: 'caution', caution: 'path' }],
@@ -72,6 +72,8 @@ export const isUnknownGolf = (tags: Tags): boolean => {
 /** What a feature's tags mean, its golf tag first; undefined when they mean nothing for play. */
 export function meaningOf(tags: Tags): Meaning | undefined {
   const golf = GOLF.get(tags.get('golf') ?? '');
+  if (golf?.kind === 'ground' && golf.widthM !== undefined)
+    return { ...golf, widthM: metres(tags.get('width')) ?? golf.widthM };
   if (golf !== undefined) return golf;
   if (tags.get('leisure') === 'golf_course') return { kind: 'course' };
   const [natural, landuse, waterway] = [tags.get('natural'), tags.get('landuse'), tags.get('waterway')];

@@ -1,7 +1,8 @@
 import { boxOf, boxesMeet, distanceToEdgeM, distanceToLineM, insidePolygon, segmentsMeet } from '@leeway/engine';
 import type { Frame, PlanePoint, Polygon } from '@leeway/engine';
-import { boxesNear } from './piece.ts';
-import type { GeoBox, Piece } from './piece.ts';
+import { boxesNear } from './geoBox.ts';
+import type { GeoBox } from './geoBox.ts';
+import type { Piece } from './piece.ts';
 import { planePolygon } from './whereNear.ts';
 
 /** Everything that comes within this of the hole line belongs to the hole; what does is kept whole. */

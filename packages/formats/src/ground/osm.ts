@@ -3,6 +3,7 @@ import { isAreaByTags } from './areaTags.ts';
 import type { FaultBook } from './faultBook.ts';
 import { OSM_ATTRIBUTION } from './feature.ts';
 import type { MapFeature, MapFile, MapGroup } from './feature.ts';
+import { meaningOf } from './meaning.ts';
 import { isWhole, samePlace } from './osmData.ts';
 import type { OsmData, OsmWay, WayPoints } from './osmData.ts';
 import { relationArea } from './relationArea.ts';
@@ -36,12 +37,14 @@ export function featuresOfOsm(data: OsmData, book: FaultBook): MapFile {
 function featuresOfWay(way: OsmWay, book: FaultBook): MapFeature[] {
   const id = `way/${way.id}`;
   const { tags, points } = way;
+  /** What means nothing for play is not worth a line. */
+  const report: FaultBook['add'] = (text, at) => (meaningOf(tags) ? book.add(text, at) : undefined);
   const closed = points.length > 3 && samePlace(points[0], points[points.length - 1]);
   if (isWhole(points)) {
     if (closed && isAreaByTags(tags))
       return [{ id, tags, shape: { kind: 'area', polygons: [{ outer: points.slice(0, -1), inner: [] }] } }];
     if (points.length > 1) return [{ id, tags, shape: { kind: 'line', points } }];
-    book.add(
+    report(
       {
         code: 'short-way',
         level: 'left out',
@@ -56,10 +59,10 @@ function featuresOfWay(way: OsmWay, book: FaultBook): MapFeature[] {
   const found = 'a way with nodes that are not in the file';
   const expected = 'all its nodes';
   if (tags.has('golf') || isAreaByTags(tags)) {
-    book.add({ code: 'outside-file', level: 'left out', found, expected, done: 'it is left out' }, id);
+    report({ code: 'outside-file', level: 'left out', found, expected, done: 'it is left out' }, id);
     return [];
   }
-  book.add({ code: 'outside-file', level: 'note', found, expected, done: 'the parts in the file are kept' }, id);
+  report({ code: 'outside-file', level: 'note', found, expected, done: 'the parts in the file are kept' }, id);
   return runsOf(points).map((run) => ({ id, tags, shape: { kind: 'line', points: run } }));
 }
 

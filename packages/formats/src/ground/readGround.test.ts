@@ -250,6 +250,25 @@ describe('faults that maps really have', () => {
     expect(surfaceAt(hole(wide, '1'), [0, 208.8])).toBe('penalty');
   });
 
+  test('a golf water drawn as a line is a stream of its colour, and one that all but closes a pond', () => {
+    const ditch = tolvaneWith({}, line('way/99', { golf: 'water_hazard', width: '4' }, [-40, 20], [-40, 180]));
+    expect(codes(ditch)).toEqual([]);
+    expect(hole(ditch, '1').areas.find((a) => a.id === 'way/99')?.red).toBe(false);
+    expect(surfaceAt(hole(ditch, '1'), [-38.5, 100])).toBe('penalty');
+    const pond = tolvaneWith(
+      {},
+      line('way/99', { golf: 'water_hazard' }, [-50, 20], [-30, 20], [-30, 40], [-50, 40], [-50, 22]),
+    );
+    expect(codes(pond)).toEqual(['open-area']);
+    expect(surfaceAt(hole(pond, '1'), [-40, 30])).toBe('penalty');
+  });
+
+  test('a point of water is no pond', () => {
+    const made = tolvaneWith({}, point('node/99', { waterway: 'waterfall_basin' }, [0, 100]));
+    expect(codes(made)).toEqual(['point-for-area']);
+    expect(surfaceAt(hole(made, '1'), [0, 100])).toBe('fairway');
+  });
+
   test('a course across 180 degrees reads like any other', () => {
     const across = toGeoJson(TOLVANE).replaceAll(/\[(-\d+\.?\d*),/g, (_, lon: string) => {
       const moved = Number(lon) + 209.9995;

@@ -2,6 +2,7 @@ import { insideRing } from '@leeway/engine';
 import type { GeoPoint, PlanePoint } from '@leeway/engine';
 import type { FaultBook } from './faultBook.ts';
 import type { GeoPolygon, GeoRing, MapFeature, Tags } from './feature.ts';
+import { meaningOf } from './meaning.ts';
 import { isWhole } from './osmData.ts';
 import type { OsmRelation, OsmWay } from './osmData.ts';
 import { joinToRings } from './joinRings.ts';
@@ -58,8 +59,9 @@ export function relationArea(
     own.length > 0 ? relation.tags : (outerWays.find((w) => speaking(w.tags).length > 0)?.tags ?? relation.tags);
   if (speaking(tags).length === 0) return undefined;
 
+  const report: FaultBook['add'] = (text, at) => (meaningOf(tags) ? book.add(text, at) : undefined);
   if (missing > 0)
-    book.add(
+    report(
       {
         code: 'outside-file',
         level: 'note',
@@ -73,7 +75,7 @@ export function relationArea(
   const inner = joinToRings(lines.inner);
   const open = outer.open.length + inner.open.length;
   if (open > 0)
-    book.add(
+    report(
       {
         code: 'unclosed-relation',
         level: 'note',
@@ -84,7 +86,7 @@ export function relationArea(
       id,
     );
   const leaveOut = (found: string): undefined =>
-    book.add({ code: 'no-ring', level: 'left out', found, expected: 'a closed outer ring', done: LEFT_OUT }, id);
+    report({ code: 'no-ring', level: 'left out', found, expected: 'a closed outer ring', done: LEFT_OUT }, id);
   if (outer.rings.length === 0) return leaveOut('no outer ring that closes');
   const rings = [...outer.rings, ...inner.rings];
   if (rings.length * rings.reduce((sum, ring) => sum + ring.length, 0) > MOST_LOOKS)

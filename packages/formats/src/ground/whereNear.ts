@@ -1,7 +1,7 @@
 import { distanceToPolygonM, frameAt, insidePolygon } from '@leeway/engine';
 import type { Frame, GeoPoint, Polygon } from '@leeway/engine';
 import type { GeoPolygon } from './feature.ts';
-import { boxesNear, geoBox } from './piece.ts';
+import { boxesNear, geoBox } from './geoBox.ts';
 import type { Piece } from './piece.ts';
 
 /** Does a piece's area hold a place? */
