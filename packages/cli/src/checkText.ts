@@ -2,7 +2,7 @@ import { type Fault, type GroundSummary, parseJson, readPlayer } from '@leeway/c
 import type { PlayerFile } from '@leeway/engine';
 import { describeGround, readShots } from '@leeway/formats';
 
-export type FileKind = 'player' | 'shot' | 'ground' | 'round' | 'plan';
+type FileKind = 'player' | 'shot' | 'ground' | 'round' | 'plan';
 
 /** What a text was found to be, what it holds in a few words, and its faults. */
 export interface CheckedText {
@@ -33,7 +33,7 @@ export function checkText(text: string, file: string): CheckedText {
 }
 
 /** JSON is told by its keys; arrays and bare values are none of ours. */
-export function kindOfJson(value: unknown): Exclude<FileKind, 'shot'> | undefined {
+function kindOfJson(value: unknown): Exclude<FileKind, 'shot'> | undefined {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return undefined;
   const has = (...keys: readonly string[]): boolean => keys.some((key) => Object.hasOwn(value, key));
   if (has('elements', 'features', 'geometry')) return 'ground';
