@@ -53,6 +53,12 @@ test.each([
   expect(err).not.toContain('    at ');
 });
 
+test('a table of shots in UTF-16 is a shot file', async () => {
+  const path = join(folder, 'utf16.csv');
+  await writeFile(path, Buffer.from('\uFEFFclub,carry\n7-iron,150\n', 'utf16le'));
+  expect((await check(path)).out).toContain('shot file; 1 ball');
+});
+
 test('one refused file among sound ones is exit code 1, and the others are still told', async () => {
   const { code, out } = await check(DEMO.player, join(folder, 'missing.csv'));
   expect(code).toBe(1);

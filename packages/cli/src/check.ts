@@ -1,7 +1,7 @@
 import { type Fault, wordFault } from '@leeway/contract';
-import { checkText } from './checkText.ts';
+import { checkBytes } from './checkBytes.ts';
 import { type Command, type Given, type Io, Usage } from './command.ts';
-import { CAP_BYTES, readTextCapped } from './files.ts';
+import { CAP_BYTES, readBytesCapped } from './files.ts';
 
 /** `leeway check`: what any of the files is, and what is wrong with it. */
 export const check: Command = {
@@ -28,8 +28,10 @@ async function runCheck(given: Given, io: Io): Promise<number> {
   if (given.words.length === 0) throw new Usage('name a file to check');
   const checked: Checked[] = [];
   for (const file of given.words) {
-    const text = await readTextCapped(file, LARGEST_BYTES);
-    checked.push(text.value === undefined ? { file, faults: text.faults } : { file, ...checkText(text.value, file) });
+    const bytes = await readBytesCapped(file, LARGEST_BYTES);
+    checked.push(
+      bytes.value === undefined ? { file, faults: bytes.faults } : { file, ...checkBytes(bytes.value, file) },
+    );
   }
   const faults = checked.flatMap((one) => one.faults);
   for (const fault of faults) io.err(`${wordFault(fault)}\n`);

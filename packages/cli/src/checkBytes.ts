@@ -4,18 +4,20 @@ import { describeGround, readShots } from '@leeway/formats';
 
 type FileKind = 'player' | 'shot' | 'ground' | 'round' | 'plan';
 
-/** What a text was found to be, what it holds in a few words, and its faults. */
-export interface CheckedText {
+/** What a file was found to be, what it holds in a few words, and its faults. */
+export interface CheckedFile {
   readonly kind?: FileKind;
   readonly holds?: string;
   readonly faults: readonly Fault[];
 }
 
-/** Tells what kind of file a text is from what is in it, reads it as that, and gives its faults. */
-export function checkText(text: string, file: string): CheckedText {
+/** Tells what kind of file this is from what is in it, reads it as that, and gives its faults. */
+export function checkBytes(bytes: Uint8Array, file: string): CheckedFile {
+  const text = utf8(bytes);
+  if (text === undefined) return checkShots(bytes, file);
   const first = /[^\s\uFEFF]/.exec(text)?.[0];
   if (first === '<') return checkGround(text, file);
-  if (first !== '{' && first !== '[') return checkShots(text, file);
+  if (first !== '{' && first !== '[') return checkShots(bytes, file);
   const json = parseJson(text, file);
   if (json.value === undefined) return { faults: json.faults };
   const kind = kindOfJson(json.value);
@@ -41,19 +43,28 @@ function kindOfJson(value: unknown): Exclude<FileKind, 'shot'> | undefined {
   return has('name', 'clubs', 'patterns', 'handicapIndex', 'putting') ? 'player' : undefined;
 }
 
-function checkGround(text: string, file: string): CheckedText {
+function checkGround(text: string, file: string): CheckedFile {
   const { value, faults } = describeGround(text, file);
   return { kind: 'ground', ...(value === undefined ? {} : { holds: groundWords(value) }), faults };
 }
 
-function checkPlayer(text: string, file: string): CheckedText {
+function checkPlayer(text: string, file: string): CheckedFile {
   const { value, faults } = readPlayer(text, file);
   return { kind: 'player', ...(value === undefined ? {} : { holds: playerWords(value) }), faults };
 }
 
-function checkShots(text: string, file: string): CheckedText {
-  const { value, faults } = readShots(text, file, { units: 'yd' });
+function checkShots(bytes: Uint8Array, file: string): CheckedFile {
+  const { value, faults } = readShots(bytes, file, { units: 'yd' });
   return { kind: 'shot', ...(value === undefined ? {} : { holds: count(value.length, 'ball') }), faults };
+}
+
+/** The text of a UTF-8 file; tables of shots alone come in other encodings. */
+function utf8(bytes: Uint8Array): string | undefined {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return undefined;
+  }
 }
 
 function groundWords({ course, features, holes }: GroundSummary): string {
