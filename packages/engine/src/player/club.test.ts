@@ -3,7 +3,7 @@ import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
 
 describe('the names of clubs', () => {
   it.each([
-    ['iron 7', ['7i', '7 Iron', 'I7', '7-iron', '7I', 'iron 7', 'Fe7', 'Seven iron', '7 IRON ', '7_iron']],
+    ['iron 7', ['7i', '7 Iron', 'I7', '7-iron', '7I', 'iron 7', 'Fe7', 'Eisen 7', 'Seven iron', '7 IRON ', '7_iron']],
     ['driver', ['Driver', 'D', 'DR', '1w', '1 Wood', 'drv']],
     ['wood 3', ['3W', '3 wood', '3-wood', 'W3', 'fairway wood 3', '3 fairway wood', 'Wood 3']],
     ['hybrid 4', ['4h', '4 Hybrid', 'H4', 'hyb 4', '4-utility']],

@@ -52,6 +52,9 @@ const FAMILY_WORDS: { readonly [word: string]: 'wood' | 'hybrid' | 'iron' } = {
   w: 'wood',
   wd: 'wood',
   wood: 'wood',
+  holz: 'wood',
+  bois: 'wood',
+  madera: 'wood',
   fw: 'wood',
   metal: 'wood',
   h: 'hybrid',
@@ -65,6 +68,9 @@ const FAMILY_WORDS: { readonly [word: string]: 'wood' | 'hybrid' | 'iron' } = {
   ir: 'iron',
   fe: 'iron',
   iron: 'iron',
+  eisen: 'iron',
+  fer: 'iron',
+  hierro: 'iron',
 };
 const NUMBER_WORDS: readonly string[] = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 

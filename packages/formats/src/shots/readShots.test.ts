@@ -182,7 +182,7 @@ describe('what cannot be read', () => {
 
   it.each([
     ['nothing', '', 'empty'],
-    ['no headings', '7i,140,3\n7i,141,2\n', 'no-headings'],
+    ['no headings', '7i,140,3\n7i,141,2\n', 'no-headings 1'],
     ['no club', 'carry,side\n140,3\n', 'no-club-column 1'],
     ['no carry', 'club,side,total\n7i,3,150\n', 'no-carry-column 1'],
     ['no shots', 'club,carry [m],side\n', 'no-shots'],
