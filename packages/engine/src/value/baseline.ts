@@ -81,7 +81,7 @@ function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: num
 }
 
 const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
-  const { count, weight, alongM, acrossM, width } = w.coarse;
+  const { count, weight, alongM, acrossM, width } = w.fine;
   const bias = w.pattern.parts[0]?.acrossM ?? 0;
   const run = w.runsM[1] ?? 0;
   let sum = 0;
@@ -128,7 +128,7 @@ function solveBlock(
   lo: number,
   hi: number,
 ): void {
-  const stride = lo < 48 ? 1 : 2;
+  const stride = lo < 136 ? 1 : 2;
   for (let d = lo; d <= hi; d += stride) {
     let best = Infinity;
     for (const w of weapons) {
@@ -140,6 +140,6 @@ function solveBlock(
     table[d] = best;
   }
   if (stride === 1) return;
-  for (let d = lo - 1; d < hi; d += 2) if (d > 48) table[d] = (table[d - 1]! + table[d + 1]!) / 2;
+  for (let d = lo - 1; d < hi; d += 2) if (d > 136) table[d] = (table[d - 1]! + table[d + 1]!) / 2;
   table[hi] = table[hi - 1]!;
 }

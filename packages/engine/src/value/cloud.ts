@@ -23,16 +23,38 @@ export const WIDTHS_M: readonly number[] = [...NEAR_WIDTHS, ...WIDE_WIDTHS.slice
 export interface Split {
   /** The cloud's variance times this must not exceed the part's smallest variance. */
   readonly slack: number;
-  /** Spacing of equally spaced clouds in widths: good strikes, and the rest. Aliasing is 2 exp(-2 π² / spacing²). */
+  /** Up to these ratios of what is left to the cloud's width, one, two, three and four Hermite places serve; beyond, an even comb. */
+  readonly hermite: readonly [number, number, number, number];
+  /** Spacing of the comb in widths: good strikes, and the rest. Aliasing is 2 exp(-2 π² / spacing²). */
   readonly goodSpacing: number;
   readonly otherSpacing: number;
+  /** Parts other than the good strike become one cloud each. */
+  readonly othersWhole: boolean;
   /** Clouds lighter than this are dropped (and the weights rescaled). */
   readonly least: number;
   /** Widest cloud allowed, metres. */
   readonly widestM: number;
 }
-export const FINE: Split = { slack: 1.15, goodSpacing: 1.6, otherSpacing: 2, least: 1e-4, widestM: Infinity };
-export const COARSE: Split = { slack: 1, goodSpacing: 2.6, otherSpacing: 3, least: 4e-3, widestM: Infinity };
+/** For answers. */
+export const FINE: Split = {
+  slack: 1.15,
+  hermite: [0.02, 0.5, 0.8, 1],
+  goodSpacing: 1.6,
+  otherSpacing: 2,
+  othersWhole: false,
+  least: 1e-4,
+  widestM: Infinity,
+};
+/** For deciding what to look at. */
+export const COARSE: Split = {
+  slack: 0.9,
+  hermite: [0.6, 1.2, 2, 2],
+  goodSpacing: 2.6,
+  otherSpacing: 2.6,
+  othersWhole: true,
+  least: 4e-3,
+  widestM: Infinity,
+};
 
 /** Gauss-Hermite rules for a unit normal: places and weights. */
 const HERMITE: readonly (readonly [readonly number[], readonly number[]])[] = [
@@ -52,25 +74,13 @@ const HERMITE: readonly (readonly [readonly number[], readonly number[]])[] = [
 ];
 
 /** A rule for a normal of the given sd to be laid under clouds of width `cloudM`: few Hermite places when the cloud is wider, else an even comb. */
-function combFor(sdM: number, cloudM: number, spacing: number): readonly [readonly number[], readonly number[]] {
-  const ratio = sdM / cloudM;
-  const coarse = spacing > 2.2;
-  const order =
-    ratio < 0.02
-      ? 0
-      : ratio < (coarse ? 0.8 : 0.5)
-        ? coarse && ratio < 0.45
-          ? 0
-          : 1
-        : ratio < (coarse ? 1.3 : 0.8)
-          ? coarse
-            ? 1
-            : 2
-          : ratio < (coarse ? 2 : 1)
-            ? coarse
-              ? 2
-              : 3
-            : -1;
+function combFor(
+  sdM: number,
+  cloudM: number,
+  spacing: number,
+  split: Split,
+): readonly [readonly number[], readonly number[]] {
+  const order = split.hermite.findIndex((ratio) => sdM < ratio * cloudM);
   if (order >= 0) {
     const [at, weights] = HERMITE[order]!;
     return [at.map((x) => x * sdM), weights];
@@ -89,6 +99,13 @@ function combFor(sdM: number, cloudM: number, spacing: number): readonly [readon
   return [at.map((x) => x * stretch), weights.map((w) => w / sum)];
 }
 
+/** The widest cloud within a variance and a width. */
+function widest(variance: number, widestM: number): number {
+  let k = 0;
+  while (k + 1 < WIDTHS_M.length && WIDTHS_M[k + 1]! ** 2 <= variance && WIDTHS_M[k + 1]! <= widestM) k++;
+  return k;
+}
+
 /** Splits normal parts into clouds. Each part keeps its mean exactly and its covariance up to the clouds dropped for lightness. */
 export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
   const out: { w: number; a: number; r: number; k: number; p: number }[] = [];
@@ -101,13 +118,13 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     const least = Math.max(0, half - root);
     // the major axis, as an angle from the aim line towards the right
     const turn = 0.5 * Math.atan2(2 * cross, sa * sa - sr * sr);
-    let k = 0;
-    while (k + 1 < WIDTHS_M.length && split.slack * WIDTHS_M[k + 1]! ** 2 <= least && WIDTHS_M[k + 1]! <= split.widestM)
-      k++;
+    const whole = split.othersWhole && p > 0;
+    const k = widest(whole ? Math.sqrt(most * least) : least / split.slack, split.widestM);
     const cloud = WIDTHS_M[k]!;
     const spacing = p === 0 ? split.goodSpacing : split.otherSpacing;
-    const [majorAt, majorW] = combFor(Math.sqrt(Math.max(0, most - cloud ** 2)), cloud, spacing);
-    const [minorAt, minorW] = combFor(Math.sqrt(Math.max(0, least - cloud ** 2)), cloud, spacing);
+    const left = (variance: number): number => (whole ? 0 : Math.sqrt(Math.max(0, variance - cloud ** 2)));
+    const [majorAt, majorW] = combFor(left(most), cloud, spacing, split);
+    const [minorAt, minorW] = combFor(left(least), cloud, spacing, split);
     majorAt.forEach((x, i) => {
       minorAt.forEach((y, j) => {
         const w = part.weight * majorW[i]! * minorW[j]!;

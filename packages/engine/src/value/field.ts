@@ -66,7 +66,7 @@ export class Field {
     const lattices = new Map<number, Lattice>();
     for (const code of this.arsenal.keys()) {
       if (code === TEE) continue;
-      const lattice = new Lattice(this.raster.box);
+      const lattice = new Lattice();
       const any = [markNeeds(lattice, this.wide, code, 1), markNeeds(lattice, this.near, code, 2)];
       if (any.includes(true)) lattices.set(code, lattice);
     }
@@ -86,9 +86,10 @@ export class Field {
   strokesFrom(lie: number, u: number, v: number): number {
     const table = this.baseline.strokes.get(lie);
     if (table === undefined) return NaN;
-    const base = baselineAt(table, Math.hypot(u, v));
+    const distanceM = Math.hypot(u, v);
+    const base = baselineAt(table, distanceM);
     const lattice = this.lattices.get(lie);
-    return lattice === undefined ? base : base + lattice.at(u, v);
+    return lattice === undefined ? base : base + lattice.at(u, v, distanceM);
   }
 
   /** Strokes from a dry place as painted: putts, or strokes from its lie. NaN when wet, out, or unplayable. */
