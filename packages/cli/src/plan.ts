@@ -1,10 +1,10 @@
 import { planDocument } from '@leeway/contract';
-import { type HolePlan, planHole, solveHole, type Stroke } from '@leeway/engine';
+import { type HolePlan, planHole, solveHole } from '@leeway/engine';
 import { planNote } from './caddie.ts';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
 import { namedStrokes } from './planAlso.ts';
-import { PLAN_OPTIONS, type PlanInput, readPlanInput, refuse, tellFaults } from './planInput.ts';
+import { PLAN_OPTIONS, readPlanInput, refuse, tellFaults } from './planInput.ts';
 
 /** `leeway plan`: a hole, or every hole of a file. */
 export const plan: Command = {
@@ -37,8 +37,9 @@ async function runPlan(given: Given, io: Io): Promise<number> {
       return 1;
     }
     const started = performance.now();
-    const found = planned(input, ground, named.value);
+    const solution = solveHole(ground, input.player);
     milliseconds.push(performance.now() - started);
+    const found = planHole(solution, input.player, named.value);
     if (found.shots.length === 0) {
       refuse(
         io,
@@ -65,6 +66,3 @@ async function runPlan(given: Given, io: Io): Promise<number> {
   io.out(given.flag('json') ? `${JSON.stringify(document)}\n` : planNote(document, input.units));
   return 0;
 }
-
-const planned = (input: PlanInput, ground: PlanInput['holes'][number], named: readonly Stroke[]): HolePlan =>
-  planHole(solveHole(ground, input.player), input.player, named);

@@ -1,5 +1,5 @@
 import { type Fault, type GroundFile, readPlayer, wordFault } from '@leeway/contract';
-import { type HoleGround, playerModel, type PlayerModel } from '@leeway/engine';
+import { canPlay, type HoleGround, playerModel, type PlayerModel } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
@@ -74,7 +74,17 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
     const found = hole === undefined ? 'no hole' : `hole ${hole}`;
     return refuse(io, 'no-such-hole', groundPath, found, numbers === '' ? 'a hole' : `one of ${numbers}`);
   }
-  return { units, player: playerModel(file.value), ground: ground.value, groundPath, holes };
+  const player = playerModel(file.value);
+  if (!canPlay(player)) {
+    return refuse(
+      io,
+      'cannot-play',
+      playerPath,
+      'no pattern from the tee, or none from the fairway',
+      'patterns from both',
+    );
+  }
+  return { units, player, ground: ground.value, groundPath, holes };
 }
 
 export function refuse(io: Io, code: string, file: string, found: string, expected: string): undefined {

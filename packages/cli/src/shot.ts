@@ -2,11 +2,13 @@ import { shotDocument } from '@leeway/contract';
 import {
   type BallState,
   type HoleGround,
-  type HoleSolution,
+  insidePolygon,
   type Lie,
   LIES,
   distanceToLineM,
   planFrom,
+  type PlanePoint,
+  type Surface,
   solveHole,
 } from '@leeway/engine';
 import { shotNote } from './caddie.ts';
@@ -57,11 +59,15 @@ async function runShot(given: Given, io: Io): Promise<number> {
     );
     return 1;
   }
-  const solution = solveHole(ground, input.player);
-  const lie = stated ?? mappedLie(solution, at);
-  if (lie === undefined) {
-    const found = `a ball on ground mapped as ${solution.surfaceAt(at) === 'out' ? 'out of bounds' : 'green'}`;
+  const mapped = topmost(ground, at);
+  if (stated === undefined && (mapped === 'green' || mapped === 'out')) {
+    const found = `a ball on ground mapped as ${mapped === 'out' ? 'out of bounds' : 'green'}`;
     refuse(io, 'no-stroke', '--from', found, 'a ball that is played with a club of the plan, or --lie');
+    return 1;
+  }
+  const lie = stated ?? lieOn(mapped);
+  if (input.player.options.every((o) => o.byLie[lie] === undefined)) {
+    refuse(io, 'no-stroke', '--lie', `${input.player.name} has no option from lie ${lie}`, 'a pattern from that lie');
     return 1;
   }
   const state: BallState = { at, lie };
@@ -70,9 +76,9 @@ async function runShot(given: Given, io: Io): Promise<number> {
     tellFaults(named.faults, io, input.groundPath);
     return 1;
   }
-  const [planned] = planFrom(solution, input.player, state, named.value).shots;
+  const [planned] = planFrom(solveHole(ground, input.player), input.player, state, named.value).shots;
   if (planned === undefined) {
-    refuse(io, 'no-stroke', '--lie', `${input.player.name} has no option from lie ${lie}`, 'a pattern from that lie');
+    refuse(io, 'no-stroke', '--from', `no stroke to play from lie ${lie}`, 'a place that the hole can be played from');
     return 1;
   }
   const document = shotDocument(planned, ground, input.units);
@@ -92,12 +98,13 @@ function statedLie(given: Given): Lie | undefined {
   return lie;
 }
 
-/** What the map says the ball lies on; nothing on the green and out of bounds, where no stroke of a plan is played. */
-function mappedLie(solution: HoleSolution, at: HoleGround['ball']): Lie | undefined {
-  const surface = solution.surfaceAt(at);
-  if (surface === 'green' || surface === 'out') return undefined;
-  return surface === 'tee' ? 'fairway' : surface;
-}
+/** What the map says a place is: its topmost area; rough where nothing is drawn. */
+const topmost = (ground: HoleGround, at: PlanePoint): Surface =>
+  ground.areas.findLast((area) => insidePolygon(at, area.polygon))?.surface ?? 'rough';
+
+/** A ball at rest in a tee area plays as fairway. */
+const lieOn = (surface: Surface): Lie =>
+  surface === 'tee' || surface === 'green' || surface === 'out' ? 'fairway' : surface;
 
 const inWords = (metres: number): string =>
   metres < 5000 ? `${Math.round(metres)} m` : `${Math.round(metres / 1000)} km`;
