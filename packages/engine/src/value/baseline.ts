@@ -80,14 +80,18 @@ function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: num
   });
 }
 
+/** Strokes when the shot is aimed so that the good strike comes down on the line to the flag. */
 const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
-  const { count, weight, alongM, acrossM, width } = w.fine;
+  const { weight, alongM, acrossM, width, first } = w.fine;
   const bias = w.pattern.parts[0]?.acrossM ?? 0;
   const run = w.runsM[1] ?? 0;
   let sum = 0;
-  for (let i = 0; i < count; i++) {
-    const d = Math.hypot(distanceM - alongM[i]! - run, acrossM[i]! - bias);
-    sum += weight[i]! * baselineAt(means[width[i]!]!, d);
+  for (let p = 0; p < width.length; p++) {
+    const mean = means[width[p]!]!;
+    for (let i = first[p]!; i < first[p + 1]!; i++) {
+      const d = Math.hypot(distanceM - alongM[i]! - run, acrossM[i]! - bias);
+      sum += weight[i]! * baselineAt(mean, d);
+    }
   }
   return 1 + sum;
 };

@@ -10,10 +10,10 @@ export interface Clouds {
   readonly weight: Float64Array;
   readonly alongM: Float64Array;
   readonly acrossM: Float64Array;
-  /** Place in `WIDTHS_M`. */
+  /** First cloud of each part of the pattern, and the end: the clouds of part p are first[p] up to first[p + 1]. */
+  readonly first: Int32Array;
+  /** Width of each part's clouds: place in `WIDTHS_M`. */
   readonly width: Uint8Array;
-  /** Which part of the pattern the cloud belongs to. */
-  readonly part: Uint8Array;
 }
 
 /** All widths, narrowest first: those kept near the flag, then the wide ones. */
@@ -108,7 +108,8 @@ function widest(variance: number, widestM: number): number {
 
 /** Splits normal parts into clouds. Each part keeps its mean exactly and its covariance up to the clouds dropped for lightness. */
 export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
-  const out: { w: number; a: number; r: number; k: number; p: number }[] = [];
+  const out: { w: number; a: number; r: number; p: number }[] = [];
+  const width = new Uint8Array(parts.length);
   parts.forEach((part, p) => {
     const { sdAlongM: sa, sdAcrossM: sr, corr } = part;
     const cross = corr * sa * sr;
@@ -120,6 +121,7 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     const turn = 0.5 * Math.atan2(2 * cross, sa * sa - sr * sr);
     const whole = split.othersWhole && p > 0;
     const k = widest(whole ? Math.sqrt(most * least) : least / split.slack, split.widestM);
+    width[p] = k;
     const cloud = WIDTHS_M[k]!;
     const spacing = p === 0 ? split.goodSpacing : split.otherSpacing;
     const left = (variance: number): number => (whole ? 0 : Math.sqrt(Math.max(0, variance - cloud ** 2)));
@@ -131,7 +133,7 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
         if (w < split.least * Math.min(1, part.weight * 4)) return;
         const a = part.alongM + x * Math.cos(turn) - y * Math.sin(turn);
         const r = part.acrossM + x * Math.sin(turn) + y * Math.cos(turn);
-        out.push({ w, a, r, k, p });
+        out.push({ w, a, r, p });
       });
     });
   });
@@ -141,7 +143,7 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     weight: Float64Array.from(out, (c) => (c.w * parts[c.p]!.weight) / kept[c.p]!),
     alongM: Float64Array.from(out, (c) => c.a),
     acrossM: Float64Array.from(out, (c) => c.r),
-    width: Uint8Array.from(out, (c) => c.k),
-    part: Uint8Array.from(out, (c) => c.p),
+    first: Int32Array.from({ length: parts.length + 1 }, (_, p) => out.filter((c) => c.p < p).length),
+    width,
   };
 }

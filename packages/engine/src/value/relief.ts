@@ -7,7 +7,7 @@ import { BARE, cellAt, FAIRWAY, GREEN, OUT, PENALTY, TEE } from './raster.ts';
  * at whole metres up to 150; from a red area also within two club-lengths of X, no nearer the hole (sixteen places at 2.3 m).
  * X depends on the landing place and the direction alone, so one table serves every stroke of the hole.
  */
-const DIRECTIONS = 72;
+const DIRECTIONS = 120;
 const CELL_M = 3;
 const LEVELS = 8;
 const BACK_M = 150;
@@ -197,15 +197,12 @@ export class Relief {
   }
 
   /**
-   * The mean cost of the wet part of a cloud of a given width at a place, travelling along (du, dv): written to `legal` and `strokes`.
-   * `legal` is 0 where the table knows of no water.
+   * The mean cost of the wet part of a cloud of a given width at a place, travelling along (du, dv), of any length: written to `legal`
+   * and `strokes`. `legal` is 0 where the table knows of no water.
    */
   at(u: number, v: number, du: number, dv: number, sdM: number): void {
-    const turn = (Math.atan2(du, dv) / (2 * Math.PI)) * DIRECTIONS;
-    const low = Math.floor(turn);
-    const part = turn - low;
-    const d0 = ((low % DIRECTIONS) + DIRECTIONS) % DIRECTIONS;
-    const d1 = (d0 + 1) % DIRECTIONS;
+    const turn = Math.round(Math.atan2(du, dv) * (DIRECTIONS / (2 * Math.PI)));
+    const direction = turn < 0 ? turn + DIRECTIONS : turn;
     for (let l = sdM < 2.1 ? 0 : sdM < 4.2 ? 1 : 2; l < LEVELS; l++) {
       const { cellM, columns, rows, sums } = this.levels[l]!;
       const x = (u - this.u0) / cellM - 0.5;
@@ -215,20 +212,14 @@ export class Relief {
       let wet = 0;
       let legal = 0;
       let strokes = 0;
-      for (let b = 0; b < 2; b++) {
-        const r = j + b;
-        if (r < 0 || r >= rows) continue;
-        const wy = b === 0 ? 1 - (y - j) : y - j;
-        for (let a = 0; a < 2; a++) {
-          const c = i + a;
-          if (c < 0 || c >= columns) continue;
-          const w = wy * (a === 0 ? 1 - (x - i) : x - i);
-          const cell = r * columns + c;
-          const at0 = 3 * (d0 * columns * rows + cell);
-          const at1 = 3 * (d1 * columns * rows + cell);
-          wet += w * ((1 - part) * sums[at0]! + part * sums[at1]!);
-          legal += w * ((1 - part) * sums[at0 + 1]! + part * sums[at1 + 1]!);
-          strokes += w * ((1 - part) * sums[at0 + 2]! + part * sums[at1 + 2]!);
+      for (let r = Math.max(0, j); r <= j + 1 && r < rows; r++) {
+        const wy = r === j ? 1 - (y - j) : y - j;
+        for (let c = Math.max(0, i); c <= i + 1 && c < columns; c++) {
+          const w = wy * (c === i ? 1 - (x - i) : x - i);
+          const at = 3 * ((direction * rows + r) * columns + c);
+          wet += w * sums[at]!;
+          legal += w * sums[at + 1]!;
+          strokes += w * sums[at + 2]!;
         }
       }
       if (wet > 1e-6) {

@@ -7,8 +7,10 @@ const STEP_RAD = 5.7 * RAD_PER_DEG;
 const STEPS = 10;
 /** Strokes by the coarse rule within which a minimum goes on to the fine one, and by the fine rule to be polished. */
 const KEEP_COARSE = 0.12;
-const KEEP_FINE = 0.04;
-const MOST_KEPT = 14;
+const KEEP_FINE = 0.06;
+const MOST_KEPT = 10;
+/** How much worse an option's best may be at every other aim before the aims between are not tried. */
+const KEEP_HALF = 0.3;
 
 /** The best stroke found from a state: place in the arsenal's list, bearing in the play frame, and what it costs. */
 export interface Found {
@@ -46,8 +48,20 @@ export function cheapest(
   const row = new Float64Array(2 * STEPS + 1);
   let best = Infinity;
   for (const weapon of pool) {
-    for (let k = 0; k <= 2 * STEPS; k++) {
-      row[k] = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
+    // every other aim first; the ones between only where they may matter
+    let least = Infinity;
+    for (let k = 0; k <= 2 * STEPS; k += 2) {
+      const q = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
+      row[k] = q;
+      if (q < least) least = q;
+    }
+    if (least > best + KEEP_HALF) continue;
+    for (let k = 1; k < 2 * STEPS; k += 2) {
+      const lower = Math.min(row[k - 1]!, row[k + 1]!);
+      row[k] =
+        lower > Math.min(best, least) + KEEP_HALF
+          ? lower
+          : evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
     }
     for (let k = 0; k <= 2 * STEPS; k++) {
       const q = row[k]!;
@@ -61,18 +75,16 @@ export function cheapest(
     .filter((l) => l.strokes <= best + KEEP_COARSE)
     .sort((a, b) => a.strokes - b.strokes)
     .slice(0, MOST_KEPT);
+  let found: Found = kept[0]!;
   let bestFine = Infinity;
   for (const lead of kept) {
     lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
-    bestFine = Math.min(bestFine, lead.strokes);
+    if (lead.strokes < bestFine) [found, bestFine] = [lead, lead.strokes];
   }
-  let found: Found = kept[0]!;
-  for (const lead of kept) {
-    const polished =
-      lead.strokes <= bestFine + KEEP_COARSE
-        ? polish(evaluator, lead, u, v, fromHere, lead.strokes <= bestFine + KEEP_FINE ? 3 : 1)
-        : lead;
-    if (lead === kept[0] || polished.strokes < found.strokes) found = polished;
+  const rivals = kept.filter((lead) => lead.strokes <= bestFine + KEEP_FINE);
+  for (const lead of rivals) {
+    const polished = polish(evaluator, lead, u, v, fromHere, 2);
+    if (polished.strokes < found.strokes) found = polished;
   }
   return found;
 }
