@@ -80,7 +80,7 @@ export default {
   options: { typeAware: true },
   ignorePatterns: ['**/node_modules/**', '**/test-results/**', '**/playwright-report/**', '**/.cache/**'],
   rules: {
-    'import/no-cycle': 'error',
+    'import/no-cycle': ['error', { ignoreTypes: false }],
     'typescript/no-explicit-any': 'error',
     'typescript/no-floating-promises': 'error',
     'typescript/no-misused-promises': 'error',

@@ -26,6 +26,12 @@ const PLANTED: readonly (readonly [what: string, path: string, text: string, rul
   ['the server in the demo', 'demo/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['the command line in the server', 'server/src/a.ts', `export * from '@leeway/cli';`, 'no-restricted-imports'],
   ['a cycle', 'cli/src/one.ts', `import { two } from './two.ts';\nexport const one = (): number => two();`, 'no-cycle'],
+  [
+    'a cycle of types',
+    'cli/src/three.ts',
+    `import type { Four } from './four.ts';\nexport interface Three {\n  readonly four?: Four;\n}`,
+    'no-cycle',
+  ],
   ['an any', 'cli/src/b.ts', `export const f = (x: any): unknown => x;`, 'no-explicit-any'],
   [
     'a floating promise',
@@ -69,11 +75,14 @@ beforeAll(async () => {
   await copyFile(join(root, 'oxlint.config.ts'), join(folder, 'oxlint.config.ts'));
   const compilerOptions = { strict: true, module: 'nodenext', types: [], noEmit: true };
   await writeFile(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, include: ['packages'] }));
-  const partner = [
-    'cli/src/two.ts',
-    `import { one } from './one.ts';\nexport const two = (): number => one();`,
+  const partners = [
+    ['cli/src/two.ts', `import { one } from './one.ts';\nexport const two = (): number => one();`],
+    [
+      'cli/src/four.ts',
+      `import type { Three } from './three.ts';\nexport interface Four {\n  readonly three?: Three;\n}`,
+    ],
   ] as const;
-  for (const [path, text] of [...PLANTED.map((planted) => [planted[1], planted[2]] as const), ...SOUND, partner]) {
+  for (const [path, text] of [...PLANTED.map((planted) => [planted[1], planted[2]] as const), ...SOUND, ...partners]) {
     await mkdir(dirname(join(folder, 'packages', path)), { recursive: true });
     await writeFile(join(folder, 'packages', path), `${text}\n`);
   }
