@@ -8,8 +8,9 @@ import type { RunLayer } from './sheet.ts';
 const MOST_REPLAYED = 0.97;
 /** The widest cloud that is read from the sheet round the flag. */
 const NEAR_ONLY = 5;
-/** A smaller wet share of a cloud is let go. */
-const LEAST_WET = 1e-5;
+/** Wet balls of a cloud fewer than this are put together with the stroke's other few, and priced at their middle. */
+const FEW = 4e-4;
+const FEW_WIDTH = WIDTHS_M.length - 3;
 
 /**
  * What a stroke costs: the mean over its clouds of what the ground there costs.
@@ -22,6 +23,9 @@ export class Evaluator {
   private readonly relief: Relief | undefined;
   private ahead = 0;
   private replayed = 0;
+  private few = 0;
+  private fewU = 0;
+  private fewV = 0;
 
   constructor(field: Field, relief: Relief | undefined) {
     this.field = field;
@@ -47,6 +51,9 @@ export class Evaluator {
     const cos = Math.cos(bearing);
     this.ahead = 0;
     this.replayed = 0;
+    this.few = 0;
+    this.fewU = 0;
+    this.fewV = 0;
     for (let p = 0; p < width.length; p++) {
       const k = width[p]!;
       const wide = this.field.wide.layers[w.runClass[p]!]!;
@@ -58,6 +65,11 @@ export class Evaluator {
         if (k <= NEAR_ONLY && isNear(x, y)) this.add(near, k, weight[n]!, x, y, k, u, v, fromHere);
         else this.add(wide, level, weight[n]!, x, y, k, u, v, fromHere);
       }
+    }
+    if (this.few > 0) {
+      const x = this.fewU / this.few;
+      const y = this.fewV / this.few;
+      this.drown(this.few, x - u, y - v, x, y, FEW_WIDTH, fromHere);
     }
   }
 
@@ -99,7 +111,13 @@ export class Evaluator {
     if (layer.wet === undefined) return;
     const wet = layer.wet.levels[level]!;
     const chance = w00 * wet[at]! + w10 * wet[at + 1]! + w01 * wet[at + columns]! + w11 * wet[at + columns + 1]!;
-    if (chance > LEAST_WET) this.drown(weight * chance, x - u, y - v, x, y, width, fromHere);
+    const drowned = weight * chance;
+    if (drowned > FEW) this.drown(drowned, x - u, y - v, x, y, width, fromHere);
+    else if (drowned > 0) {
+      this.few += drowned;
+      this.fewU += drowned * x;
+      this.fewV += drowned * y;
+    }
   }
 
   private drown(wet: number, du: number, dv: number, x: number, y: number, width: number, fromHere: number): void {

@@ -8,7 +8,7 @@ import type { SolveStatus } from './solution.ts';
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
 const MOST_OVER_BASELINE = 2.5;
 /** Far edges of the bands that are worked from the flag outwards; then every 50 m. */
-const BANDS_M = [6, 12, 20, 30, 42, 58, 78, 105, 140, 185];
+const BANDS_M = [9, 20, 36, 58, 85, 118, 155, 200];
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -41,7 +41,7 @@ export function solveField(field: Field, patience: Patience): Solved {
     bands.forEach((band, k) => {
       for (const node of band.nodes) residual = Math.max(residual, improve(field, evaluator, node));
       // a band's lattice reaches into its neighbours, by up to two coarse steps
-      const reach = k < 4 ? 7 : k < 7 ? 15 : 31;
+      const reach = band.toM < 110 ? 7 : band.toM < 216 ? 9 : band.toM < 430 ? 13 : 20;
       field.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
       relief?.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
     });
