@@ -1,7 +1,7 @@
 import type { Pattern } from '@leeway/engine';
 
 /** A small seeded generator of uniforms in [0, 1) (a 32-bit counter through a mixing function). */
-export function uniforms(seed: number): () => number {
+function uniforms(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -2,11 +2,11 @@ import type { HoleGround, PlayerModel, PuttingRow } from '@leeway/engine';
 import { cellOf, type Raster, rasterOf, surfaceOfCell } from './raster.ts';
 
 /** What a cell is to the rival: a lie with a value grid of its own, or one of the three other endings of a stroke. */
-export const GREEN = 0;
-export const FAIRWAY = 1;
+const GREEN = 0;
+const FAIRWAY = 1;
 export const ROUGH = 2;
-export const BUNKER = 3;
-export const RECOVERY = 4;
+const BUNKER = 3;
+const RECOVERY = 4;
 export const PENALTY = 5;
 export const OUT = 6;
 /** The lies that are solved at the nodes. A tee area plays as fairway. */

@@ -102,7 +102,7 @@ function nodesInUse(field: Field): Node[] {
 }
 
 /** Options worth trying from a state: not far short and not far long. */
-export function optionsFrom(naive: Naive, from: BallState): Option[] {
+function optionsFrom(naive: Naive, from: BallState): Option[] {
   const { flag } = naive.ground;
   const toFlagM = Math.hypot(flag.eastM - from.at.eastM, flag.northM - from.at.northM);
   const able = naive.player.options.filter((o) => o.byLie[from.lie] !== undefined);
@@ -113,7 +113,7 @@ export function optionsFrom(naive: Naive, from: BallState): Option[] {
   return near.length > 0 ? near : able;
 }
 
-export function flagBearingRad(naive: Naive, from: BallState): number {
+function flagBearingRad(naive: Naive, from: BallState): number {
   const { flag } = naive.ground;
   return Math.atan2(flag.eastM - from.at.eastM, flag.northM - from.at.northM);
 }

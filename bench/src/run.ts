@@ -44,7 +44,7 @@ function row(name: string, ms: number, found: Accuracy): void {
   say(
     [
       name.padEnd(52),
-      `${ms < 1000 ? `${ms.toFixed(0)} ms` : `${(ms / 1000).toFixed(1)} s`}`.padStart(9),
+      (ms < 1000 ? `${ms.toFixed(0)} ms` : `${(ms / 1000).toFixed(1)} s`).padStart(9),
       signed(found.teeError).padStart(9),
       found.teeRegret.toFixed(4).padStart(11),
       found.worstStateError.toFixed(4).padStart(12),

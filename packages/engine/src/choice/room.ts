@@ -11,7 +11,7 @@ export interface Room {
   readonly longM: number | null;
 }
 
-export const ROOM_MORE = [0.1, 0.25] as const;
+const ROOM_MORE = [0.1, 0.25] as const;
 const FARTHEST_M = 75;
 const STEP_M = 0.5;
 const HALVINGS = 6;

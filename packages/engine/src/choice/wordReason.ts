@@ -72,7 +72,7 @@ const plainWords = (kind: 'flag' | 'fairway'): string =>
 export const cautionWords = (c: { readonly kind: string; readonly name?: string }): string =>
   c.kind === 'tee' || c.kind === 'green'
     ? `another hole's ${c.kind}${c.name === undefined ? '' : ` (${c.name})`}`
-    : `the ${c.name ?? c.kind}`;
+    : (c.name ?? `a ${c.kind}`);
 
 /** Why the other stroke costs more, as the end of a sentence. `whose` says of which balls: "of this player's 8-irons". */
 export function wordBecause(because: Because, whose: string, units: Units): string {
