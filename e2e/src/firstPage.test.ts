@@ -36,6 +36,7 @@ for (const { name, width, height } of SIZES) {
     const sum = balls.map(Number).reduce((total, n) => total + n, 0);
     expect(Math.abs(sum - 100)).toBeLessThanOrEqual(balls.length);
 
+    await expect(page.getByText('Solving the hole')).not.toBeVisible();
     const sideways = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(sideways).toBeLessThanOrEqual(0);
     expect(said).toEqual([]);

@@ -22,10 +22,12 @@ async function runServe(given: Given, io: Io): Promise<number> {
   if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
   const port = parseWhole('port', given.text('port') ?? String(USUAL_PORT), [0, 65_535]);
   if (given.text('data') !== undefined) io.err('leeway serve: nothing is stored yet; --data is left alone\n');
-  const serving = await listen(port).catch((error: unknown) => {
-    io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
-    return undefined;
-  });
+  const serving = await listen(port, (error) => io.err(`leeway serve: ${messageOf(error)}\n`)).catch(
+    (error: unknown) => {
+      io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
+      return undefined;
+    },
+  );
   if (serving === undefined) return 1;
   io.out(
     given.flag('json') ? `${JSON.stringify({ address: serving.address })}\n` : `Leeway is at ${serving.address}\n`,
@@ -39,6 +41,8 @@ function portWords(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   return code === 'EADDRINUSE' ? 'it in use' : wordSystemError(error);
 }
+
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 const interrupted = (): Promise<void> =>
   new Promise((resolve) => {

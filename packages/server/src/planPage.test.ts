@@ -67,10 +67,17 @@ const plan = (name: string): PlanDocument => ({
   ],
 });
 
+/** The whole page as it has come in the end. */
+async function whole(made: Promise<PlanDocument>): Promise<string> {
+  let page = '';
+  for await (const piece of planPage(made, () => undefined)) page += piece;
+  return page;
+}
+
 const textOf = (page: string): string => page.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
-test('the words stand in the order of a caddie, and the parts of the number add up as printed', () => {
-  expect(textOf(planPage(plan('Odile Varga')))).toMatch(
+test('the words stand in the order of a caddie, and the parts of the number add up as printed', async () => {
+  expect(textOf(await whole(Promise.resolve(plan('Odile Varga'))))).toMatch(
     new RegExp(
       [
         'Hole 12, par 3, 150 yd',
@@ -93,14 +100,17 @@ test('the words stand in the order of a caddie, and the parts of the number add 
   );
 });
 
-test('a name from a file cannot write markup', () => {
-  const page = planPage(plan('<img src=x onerror=alert(1)>'));
+test('a name from a file cannot write markup', async () => {
+  const page = await whole(Promise.resolve(plan('<img src=x onerror=alert(1)>')));
   expect(page).not.toContain('<img src=x');
   expect(page).toContain('&lt;img src=x onerror=alert(1)&gt;');
 });
 
 test('the server says what its pages may load, and turns away a foreign Host', async () => {
-  const app = createApp(() => Promise.resolve(plan('A')));
+  const app = createApp(
+    () => Promise.resolve(plan('A')),
+    () => undefined,
+  );
   const page = await app.inject({ url: '/', headers: { host: 'localhost:4310' } });
   expect(page.statusCode).toBe(200);
   expect(page.headers['content-security-policy']).toContain("default-src 'none'");
@@ -109,8 +119,26 @@ test('the server says what its pages may load, and turns away a foreign Host', a
   expect([foreign.statusCode, foreign.body]).toEqual([421, 'Leeway answers only on this machine.\n']);
 });
 
-test('a plan that fails is told in one line, without its insides', async () => {
-  const app = createApp(() => Promise.reject(new Error('secret detail')));
+test('a plan that takes a while is announced, then follows; one that is there is not announced', async () => {
+  const { promise, resolve } = Promise.withResolvers<PlanDocument>();
+  const page = planPage(promise, () => undefined);
+  expect((await page.next()).value).toContain('<!doctype html>');
+  expect((await page.next()).value).toContain('Solving the hole');
+  resolve(plan('A'));
+  expect((await page.next()).value).toContain('8-iron, full');
+  expect((await page.next()).done).toBe(true);
+  expect(await whole(Promise.resolve(plan('A')))).not.toContain('Solving the hole');
+});
+
+test('a plan that fails is told in one line, without its insides, and what went wrong is put to the terminal', async () => {
+  const told: unknown[] = [];
+  const failure = new Error('secret detail');
+  const app = createApp(
+    () => Promise.reject(failure),
+    (error) => told.push(error),
+  );
   const page = await app.inject({ url: '/', headers: { host: 'localhost' } });
-  expect([page.statusCode, page.body]).toEqual([500, 'The plan could not be made.\n']);
+  expect(page.body).toContain('The plan could not be made.');
+  expect(page.body).not.toContain('secret');
+  expect(told).toEqual([failure]);
 });

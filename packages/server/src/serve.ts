@@ -9,10 +9,13 @@ export interface Serving {
   close(): Promise<void>;
 }
 
-/** Serves the app on the loopback interface; port 0 takes any free one. Rejects with the system's error when it cannot listen. */
-export async function serve(port: number): Promise<Serving> {
+/**
+ * Serves the app on the loopback interface; port 0 takes any free one. Rejects with the system's error when it cannot listen; what goes wrong
+ * later is put to `told`.
+ */
+export async function serve(port: number, told: (error: unknown) => void): Promise<Serving> {
   const planner = solveDemo();
-  const app = createApp(() => planner.plan);
+  const app = createApp(() => planner.plan, told);
   try {
     const address = await app.listen({ host: '127.0.0.1', port });
     return {

@@ -15,6 +15,8 @@ header { display: flex; flex-wrap: wrap; gap: 4px 16px; align-items: baseline; j
 header p { margin: 0; }
 .name { font-weight: 700; font-size: 19px; }
 .name img { width: 20px; height: 18px; margin-right: 8px; vertical-align: -2px; }
+.waiting { padding: 28px; margin: 0; font-style: italic; }
+.waiting:has(+ header) { display: none; }
 main { max-width: 1180px; margin: 0 auto; padding: 28px; }
 h1, h2, h3 { font-weight: 400; margin: 0; }
 .title { border: 2.2px solid var(--ink); outline: 0.9px solid var(--ink); outline-offset: -6px; background: var(--sheet);
