@@ -15,12 +15,17 @@ export interface Serving {
  */
 export async function serve(port: number, told: (error: unknown) => void): Promise<Serving> {
   const planner = solveDemo();
-  const app = createApp(() => planner.plan, told);
+  let closing = false;
+  const app = createApp(
+    () => planner.plan,
+    (error) => (closing ? undefined : told(error)),
+  );
   try {
     const address = await app.listen({ host: '127.0.0.1', port });
     return {
       address: `${address}/`,
       close: async () => {
+        closing = true;
         await planner.stop();
         await app.close();
       },
