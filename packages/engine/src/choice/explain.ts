@@ -25,7 +25,8 @@ interface Group {
 /**
  * What explains that `there` costs more than `here`. With chance p and mean cost c of a kind of ground, and bars for the mean of the two strokes,
  * p'c' - pc = (p' - p)(c_bar - E) + p_bar (c' - c), summed over the ground; E is the cheaper stroke's expected strokes and drops out of the sum.
- * The danger whose first term is largest is named if it counts; else more balls on the green, shorter putts, or a better next stroke.
+ * The danger whose first term is largest is named if it counts; else more balls on the green, fewer in the rough,
+ * shorter putts, or a better next stroke.
  */
 export function explain(marks: ReadonlyMap<number, Landmark>, here: Priced, there: Priced): Because {
   const difference = there.strokes - here.strokes;
@@ -36,10 +37,14 @@ export function explain(marks: ReadonlyMap<number, Landmark>, here: Priced, ther
     return { kind: 'danger', landmark: danger.landmark, here: danger.here, there: danger.there };
   }
   const green = groups.find((g) => g.landmark.surface === 'green');
-  const shift = green?.shift ?? 0;
+  const rough = groups.find((g) => g.landmark.surface === 'rough');
   const putts = green?.within ?? 0;
-  if (green !== undefined && shift >= putts && shift >= difference / 4 && green.here - green.there >= BALL) {
+  const missed = (green?.shift ?? 0) + Math.max(0, rough?.shift ?? 0);
+  if (green !== undefined && green.here - green.there >= BALL && missed >= Math.max(putts, difference / 2)) {
     return { kind: 'green', here: green.here, there: green.there };
+  }
+  if (rough !== undefined && rough.there - rough.here >= BALL && rough.shift >= difference / 2) {
+    return { kind: 'danger', landmark: rough.landmark, here: rough.here, there: rough.there };
   }
   const metres = { hereM: here.proximityMedianM, thereM: there.proximityMedianM };
   return { kind: putts >= difference / 2 ? 'putt' : 'approach', ...metres };

@@ -49,3 +49,9 @@ test('a mapped name wins, and out of bounds has no side', () => {
     'out of bounds',
   ]);
 });
+
+test('drawn rough and bare ground are one rough', () => {
+  const marks = landmarksOf(groundWith([box('r', 'rough', [-50, 0, 50, 90]), green]));
+  expect(marks.get(0)).toBe(marks.get(-1));
+  expect(marks.get(-1)).toMatchObject({ words: 'the rough', areas: [-1, 0] });
+});

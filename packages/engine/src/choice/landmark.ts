@@ -20,7 +20,6 @@ const LAST_LEG_M = 50;
 /** Water that is this much longer than it is wide is a creek. */
 const CREEK_RATIO = 6;
 
-const ROUGH: Landmark = { surface: 'rough', words: 'the rough', areas: [-1] };
 const UNMAPPED: Landmark = { surface: 'unmapped', words: 'ground that is not mapped', areas: [-2] };
 
 /** What each area of a hole is called, by its index in `ground.areas` (-1 and -2 included). Two of a kind are told apart by where they lie. */
@@ -33,13 +32,12 @@ export function landmarksOf(ground: HoleGround): ReadonlyMap<number, Landmark> {
     const key = area.name ?? (alone || !ADJECTIVE.has(area.surface) ? noun : `${sideOf(ground, area)} ${noun}`);
     named.set(key, [...(named.get(key) ?? []), index]);
   });
-  const marks = new Map<number, Landmark>([
-    [-1, ROUGH],
-    [-2, UNMAPPED],
-  ]);
+  const drawnRough = ground.areas.flatMap((a, i) => (a.surface === 'rough' && a.name === undefined ? [i] : []));
+  const rough: Landmark = { surface: 'rough', words: 'the rough', areas: [-1, ...drawnRough] };
+  const marks = new Map<number, Landmark>([[-2, UNMAPPED], ...rough.areas.map((i) => [i, rough] as const)]);
   for (const [key, areas] of named) {
     const first = ground.areas[areas[0] ?? -1];
-    if (first === undefined) continue;
+    if (first === undefined || marks.has(areas[0] ?? -1)) continue;
     const mark = { surface: first.surface, words: wordsOf(key, first, areas.length), areas };
     for (const index of areas) marks.set(index, mark);
   }

@@ -1,9 +1,9 @@
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
-import type { Option } from '../player/option.ts';
+import type { NormalPart, Option } from '../player/option.ts';
 import { showStroke, type ShownStroke } from './shown.ts';
-import { distanceM } from '../geometry/segment.ts';
+import { distanceM, distanceToLineM } from '../geometry/segment.ts';
 import { bearingRad, goodStrike, placeAt } from './view.ts';
 
 /** What a player does who does not choose: straight at the flag when it can be reached, else at the middle of the fairway. */
@@ -14,18 +14,31 @@ export interface PlainLine {
 
 const FAIRWAY_WINDOW_RAD = 40 * RAD_PER_DEG;
 const FAIRWAY_STEP_RAD = 0.5 * RAD_PER_DEG;
+/** Fairway farther than this from the hole line is another hole's. */
+const OWN_FAIRWAY_M = 40;
+/** An option reaches the flag when its good strikes finish within this many standard deviations short of it, or this many metres. */
+const SHORT_SD = 1.5;
+const SHORT_M = 8;
 
-/** The flag is in reach of an option whose good strikes finish within one standard deviation of it, or beyond. */
-function reaches(from: BallState, option: Option, toFlagM: number): boolean {
-  const good = goodStrike(from, { option });
-  return good !== undefined && good.alongM + good.sdAlongM >= toFlagM;
+const shortfallM = (good: NormalPart): number => Math.max(SHORT_M, SHORT_SD * good.sdAlongM);
+
+/** The options that are played at a flag: those that reach it, and those as near to it as the nearest. None when nothing reaches. */
+function atFlagOptions(from: BallState, options: readonly Option[], toFlagM: number): Option[] {
+  const all = options.flatMap((option) => {
+    const good = goodStrike(from, { option });
+    return good === undefined ? [] : [{ option, good }];
+  });
+  if (all.every(({ good }) => good.alongM + shortfallM(good) < toFlagM)) return [];
+  const nearestM = Math.min(...all.map(({ good }) => Math.abs(good.alongM - toFlagM)));
+  return all
+    .filter(({ good }) => good.alongM + Math.max(nearestM, shortfallM(good)) >= toFlagM)
+    .map(({ option }) => option);
 }
 
 /** The plain line of a shot, played with the option that costs least along it. */
 export function plainLine(solution: HoleSolution, from: BallState, options: readonly Option[]): PlainLine | undefined {
   const { flag } = solution.ground;
-  const toFlagM = distanceM(from.at, flag);
-  const reaching = options.filter((option) => reaches(from, option, toFlagM));
+  const reaching = atFlagOptions(from, options, distanceM(from.at, flag));
   if (reaching.length > 0) {
     const atFlag = bearingRad(from.at, flag);
     const shown = cheapest(
@@ -54,23 +67,25 @@ function cheapest(solution: HoleSolution, from: BallState, strokes: readonly Str
 }
 
 /**
- * The middle of the fairway `alongM` metres from a place: the middle of the arc over fairway, of several the one nearest the flag's direction;
- * `undefined` where the arc crosses none.
+ * The middle of the hole's fairway `alongM` metres from a place: the middle of the arc over fairway, of several the one nearest the hole line;
+ * `undefined` where the arc crosses none within 40 m of the line.
  */
 export function middleOfFairway(solution: HoleSolution, at: PlanePoint, alongM: number): PlanePoint | undefined {
-  const middle = bearingRad(at, solution.ground.flag);
+  const { flag, line } = solution.ground;
+  const towards = bearingRad(at, flag);
+  const placeOf = (k: number): PlanePoint => placeAt(at, towards + k * FAIRWAY_STEP_RAD, alongM);
   const half = Math.round(FAIRWAY_WINDOW_RAD / FAIRWAY_STEP_RAD);
-  const arcs: number[] = [];
+  const middles: { place: PlanePoint; awayM: number }[] = [];
   let first: number | undefined;
   for (let k = -half; k <= half + 1; k++) {
-    const place = placeAt(at, middle + k * FAIRWAY_STEP_RAD, alongM);
-    const on = k <= half && solution.surfaceAt(place) === 'fairway';
+    const on = k <= half && solution.surfaceAt(placeOf(k)) === 'fairway';
     if (on) first ??= k;
     else if (first !== undefined) {
-      arcs.push((first + k - 1) / 2);
+      const place = placeOf((first + k - 1) / 2);
+      middles.push({ place, awayM: distanceToLineM(place, line) });
       first = undefined;
     }
   }
-  const nearest = arcs.toSorted((a, b) => Math.abs(a) - Math.abs(b))[0];
-  return nearest === undefined ? undefined : placeAt(at, middle + nearest * FAIRWAY_STEP_RAD, alongM);
+  const [nearest] = middles.toSorted((a, b) => a.awayM - b.awayM);
+  return nearest !== undefined && nearest.awayM <= OWN_FAIRWAY_M ? nearest.place : undefined;
 }

@@ -1,4 +1,5 @@
 import type { HoleGround } from '../ground/hole.ts';
+import type { Option } from '../player/option.ts';
 import type { Because } from './explain.ts';
 import type { Choice } from './choose.ts';
 import type { Reason } from './reason.ts';
@@ -33,7 +34,7 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
       const where = spotWords(fromFlag(choice, ground, answer), units);
       const other = reason.plain.shown;
       const head = `${capital(optionWords(answer.priced.option))}, at a spot ${where}: ${strokesWords(answer.strokes)}`;
-      const whose = `of this player's ${clubWords(other.priced.option.club)}s`;
+      const whose = `of this player's ${ballsWords(other.priced.option)}`;
       const same = other.priced.option === answer.priced.option;
       const wayOf = same ? '' : ` with the ${optionWords(other.priced.option)}`;
       return `${head}; ${plainWords(reason.plain.kind)}${wayOf} ${strokesWords(other.strokes)}, because ${wordBecause(reason.because, whose, units)}.`;
@@ -63,6 +64,12 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
     case 'leans on unmapped':
       return 'No stroke from here has its spot on mapped ground; map more of the hole before relying on this.';
   }
+}
+
+/** Many of one stroke: "8-irons", "balls with the PW, half". */
+function ballsWords(option: Option): string {
+  const club = clubWords(option.club);
+  return option.full && /(iron|wood|hybrid|driver)$/.test(club) ? `${club}s` : `balls with the ${optionWords(option)}`;
 }
 
 const plainWords = (kind: 'flag' | 'fairway'): string =>
