@@ -58,7 +58,7 @@ export function choose(
   const answer = optimum.flagged.length === 0 ? optimum : (unflagged(solution, from, priced) ?? optimum);
   const heldBack = answer === optimum ? undefined : optimum;
   const marks = landmarksOf(ground);
-  const plain = plainLine(solution, from, options);
+  const plain = plainLine(solution, from, options, distanceM(from.at, answer.spot));
   const room = roomOf(solution, from, answer.spot, answer.priced.bearingRad, answer.strokes);
   return {
     from,

@@ -29,17 +29,22 @@ test('the middle of the fairway is this hole’s, at the option’s own distance
 });
 
 test('out of reach the plain line is the fairway, and the flag is not priced', () => {
-  expect(plainLine(solutionOf(far, pricing), tee, [short, long])?.kind).toBe('fairway');
+  expect(plainLine(solutionOf(far, pricing), tee, [short, long], 95)?.kind).toBe('fairway');
 });
 
 test('a lay-up on the line of the flag is no attack on it', () => {
   const near = groundWith([]);
-  expect(plainLine(solutionOf(near, pricing), tee, [short, long])?.shown.priced.option.club).toBe('8-iron');
+  expect(plainLine(solutionOf(near, pricing), tee, [short, long], 95)?.shown.priced.option.club).toBe('8-iron');
 });
 
 test('with no better club, the one nearest the flag is played at it', () => {
   const wedge = optionOf([part({ alongM: 88 })], { club: 'wedge' });
   const wood = optionOf([part({ alongM: 115 })], { club: 'wood' });
-  const found = plainLine(solutionOf(groundWith([]), pricing), tee, [wedge, wood]);
+  const found = plainLine(solutionOf(groundWith([]), pricing), tee, [wedge, wood], 88);
   expect(found?.shown.priced.option.club).toBe('wedge');
+});
+
+test('fairway that only a much shorter club finds is not the plain line', () => {
+  expect(plainLine(solutionOf(far, pricing), tee, [short], 70)?.kind).toBe('fairway');
+  expect(plainLine(solutionOf(far, pricing), tee, [short], 95)).toBeUndefined();
 });

@@ -35,8 +35,16 @@ function atFlagOptions(from: BallState, options: readonly Option[], toFlagM: num
     .map(({ option }) => option);
 }
 
-/** The plain line of a shot, played with the option that costs least along it. */
-export function plainLine(solution: HoleSolution, from: BallState, options: readonly Option[]): PlainLine | undefined {
+/** A plain player does not lay up to find fairway: the option goes at least this share as far as the answer. */
+const FAR_SHARE = 0.75;
+
+/** The plain line of a shot whose answer finishes `answerM` away, played with the option that costs least along it. */
+export function plainLine(
+  solution: HoleSolution,
+  from: BallState,
+  options: readonly Option[],
+  answerM: number,
+): PlainLine | undefined {
   const { flag } = solution.ground;
   const reaching = atFlagOptions(from, options, distanceM(from.at, flag));
   if (reaching.length > 0) {
@@ -50,7 +58,8 @@ export function plainLine(solution: HoleSolution, from: BallState, options: read
   }
   const strokes = options.flatMap((option): Stroke[] => {
     const alongM = goodStrike(from, { option })?.alongM;
-    const middle = alongM === undefined ? undefined : middleOfFairway(solution, from.at, alongM);
+    const middle =
+      alongM === undefined || alongM < FAR_SHARE * answerM ? undefined : middleOfFairway(solution, from.at, alongM);
     return middle === undefined ? [] : [{ option, bearingRad: bearingRad(from.at, middle) }];
   });
   const shown = cheapest(solution, from, strokes);
