@@ -28,8 +28,9 @@ export interface Weapon {
   readonly reachM: number;
   /** Run of each part on each of `RUNS_ON`, metres: three figures a part, all nought for a pattern of rest. */
   readonly runsM: Float64Array;
-  /** Run class of each part. */
+  /** Run class of each part, and how much farther than its class each part runs on a fairway, metres. */
   readonly runClass: Uint8Array;
+  readonly furtherM: Float64Array;
 }
 
 /** All that a player can play, by the raster code of the lie. */
@@ -45,13 +46,11 @@ const runsOf = (pattern: Pattern): Runs[] =>
     pattern.rest ? NO_RUN : (RUNS_ON.map((surface) => runM(part.alongM, surface)) as [number, number, number]),
   );
 
-/** Runs within this much of each other, metres and as a share, are solved for together. */
-const SAME_RUN_M = 0.4;
-const SAME_RUN_SHARE = 0.1;
+/** Runs up to so many times the shortest of a class, or so much longer, are solved for together; each keeps its own length on a fairway. */
+const SAME_RUN_TIMES = 1.6;
+const SAME_RUN_M = 1;
 
-/**
- * The different runs of a player's patterns, drawn together into a few classes. The first is none at all.
- */
+/** The different runs of a player's patterns, drawn together into a few classes. The first is none at all. */
 export function runClassesOf(player: PlayerModel): Runs[] {
   const all = player.options
     .flatMap((o) => Object.values(o.byLie).flatMap(runsOf))
@@ -59,12 +58,12 @@ export function runClassesOf(player: PlayerModel): Runs[] {
     .sort((a, b) => a[1] - b[1]);
   const classes: Runs[] = [NO_RUN];
   for (let from = 0; from < all.length;) {
-    const low = all[from]![1];
+    const low = all[from]!;
+    const end = Math.max(SAME_RUN_TIMES * low[1], low[1] + SAME_RUN_M);
     let to = from;
-    while (to < all.length && all[to]![1] <= low + 2 * Math.max(SAME_RUN_M, SAME_RUN_SHARE * low)) to++;
-    const low3 = all[from]!;
-    const high3 = all[to - 1]!;
-    classes.push([(low3[0] + high3[0]) / 2, (low3[1] + high3[1]) / 2, (low3[2] + high3[2]) / 2]);
+    while (to < all.length && all[to]![1] <= end) to++;
+    const high = all[to - 1]!;
+    classes.push([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2]);
     from = to;
   }
   return classes;
@@ -79,6 +78,7 @@ export function weaponOf(option: number, pattern: Pattern, water: boolean, class
   const runs = runsOf(pattern);
   const nearest = (r: Runs): number =>
     classes.reduce((best, c, k) => (Math.abs(c[1] - r[1]) < Math.abs(classes[best]![1] - r[1]) ? k : best), 0);
+  const runClass = Uint8Array.from(runs, (r) => (r[1] === 0 ? 0 : Math.max(1, nearest(r))));
   return {
     option,
     pattern,
@@ -86,7 +86,8 @@ export function weaponOf(option: number, pattern: Pattern, water: boolean, class
     coarse,
     reachM: (pattern.parts[0]?.alongM ?? 0) + (runs[0]?.[1] ?? 0),
     runsM: Float64Array.from(runs.flat()),
-    runClass: Uint8Array.from(runs, nearest),
+    runClass: classes.length > 1 ? runClass : new Uint8Array(runs.length),
+    furtherM: Float64Array.from(runs, (r, p) => r[1] - (classes[classes.length > 1 ? runClass[p]! : 0]?.[1] ?? 0)),
   };
 }
 
@@ -100,4 +101,15 @@ export function arsenalOf(player: PlayerModel, water: boolean, classes: readonly
     if (weapons.length > 0) all.set(code, weapons);
   }
   return all;
+}
+
+/** For each run class the narrowest cloud that any stroke has in it: place in `WIDTHS_M`. */
+export function narrowestOf(arsenal: Arsenal, classes: readonly Runs[]): Uint8Array {
+  const narrowest = new Uint8Array(classes.length).fill(255);
+  for (const weapons of arsenal.values()) {
+    for (const { fine, coarse, runClass } of weapons) {
+      runClass.forEach((k, p) => (narrowest[k] = Math.min(narrowest[k]!, fine.width[p]!, coarse.width[p]!)));
+    }
+  }
+  return narrowest;
 }

@@ -56,13 +56,15 @@ export class Evaluator {
     this.fewV = 0;
     for (let p = 0; p < width.length; p++) {
       const k = width[p]!;
+      const further = w.furtherM[p]!;
       const wide = this.field.wide.layers[w.runClass[p]!]!;
-      const near = this.field.near.layers[w.runClass[p]!]!;
+      const near = k <= NEAR_ONLY ? this.field.near.layers[w.runClass[p]!] : undefined;
       const level = k > NEAR_ONLY ? k - NEAR_ONLY : 0;
       for (let n = first[p]!; n < first[p + 1]!; n++) {
-        const x = u + alongM[n]! * sin + acrossM[n]! * cos;
-        const y = v + alongM[n]! * cos - acrossM[n]! * sin;
-        if (k <= NEAR_ONLY && isNear(x, y)) this.add(near, k, weight[n]!, x, y, k, u, v, fromHere);
+        const a = alongM[n]! + further;
+        const x = u + a * sin + acrossM[n]! * cos;
+        const y = v + a * cos - acrossM[n]! * sin;
+        if (near !== undefined && isNear(x, y)) this.add(near, k, weight[n]!, x, y, k, u, v, fromHere);
         else this.add(wide, level, weight[n]!, x, y, k, u, v, fromHere);
       }
     }

@@ -1,6 +1,6 @@
 import type { HoleGround } from '../ground/hole.ts';
 import type { Pattern, PlayerModel } from '../player/option.ts';
-import { arsenalOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
+import { arsenalOf, narrowestOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
 import { flowOf } from './flow.ts';
 import { Lattice, type Node } from './lattice.ts';
@@ -52,8 +52,10 @@ export class Field {
     const { u0, u1, v0, v1 } = this.raster.box;
     const padded = { u0: u0 - PAD_M, u1: u1 + PAD_M, v0: v0 - PAD_M, v1: v1 + PAD_M };
     const square = { u0: -NEAR_M, v0: -NEAR_M, u1: NEAR_M, v1: NEAR_M };
-    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, this.raster, plays, this.classes, flow);
-    this.near = new Sheet(square, NEAR_CELL_M, NEAR_WIDTHS, this.raster, plays, this.classes, flow);
+    const narrowest = narrowestOf(this.arsenal, this.classes);
+    const near = (k: number): boolean => narrowest[k]! < NEAR_WIDTHS.length;
+    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, this.raster, plays, this.classes, flow, () => true);
+    this.near = new Sheet(square, NEAR_CELL_M, NEAR_WIDTHS, this.raster, plays, this.classes, flow, near);
     this.lattices = this.makeLattices();
   }
 

@@ -22,11 +22,11 @@ export const WIDE_WIDTHS: readonly Width[] = [
   { sdM: Math.SQRT2, stepM: 1 },
   { sdM: 2, stepM: 1 },
   { sdM: 2 * Math.SQRT2, stepM: 1 },
-  { sdM: 4, stepM: 2 },
+  { sdM: 4, stepM: 1 },
   { sdM: 4 * Math.SQRT2, stepM: 2 },
-  { sdM: 8, stepM: 4 },
+  { sdM: 8, stepM: 2 },
   { sdM: 8 * Math.SQRT2, stepM: 4 },
-  { sdM: 16, stepM: 8 },
+  { sdM: 16, stepM: 4 },
 ];
 
 /** One grid of samples at (u0 + i step, v0 + j step). */
@@ -47,7 +47,7 @@ export interface Patch {
 }
 
 interface Taps {
-  /** Weights for offsets first, first + 1, … from twice (or once) the output's index. */
+  /** Weights for offsets first, first + 1, … from twice (or once) the output's index; in fours, noughts at the end. */
   readonly weights: Float64Array;
   readonly first: number;
   readonly halves: boolean;
@@ -59,7 +59,7 @@ interface Taps {
  */
 function tapsFor(variance: number, halves: boolean): Taps {
   const sd = Math.sqrt(Math.max(variance, 1e-9));
-  const reach = Math.max(halves ? 1 : 1, Math.ceil(3.6 * sd));
+  const reach = Math.max(1, Math.ceil(3.3 * sd));
   const first = halves ? 1 - reach : -reach;
   const n = 2 * reach + (halves ? 0 : 1);
   const offset = (k: number): number => first + k - (halves ? 0.5 : 0);
@@ -79,7 +79,9 @@ function tapsFor(variance: number, halves: boolean): Taps {
     if (Math.abs(got - variance) < 1e-9 || at > 50 * variance + 50) break;
     at = Math.max(0.02, at + (variance - got));
   }
-  return { weights, first, halves };
+  const padded = new Float64Array(4 * Math.ceil(n / 4));
+  padded.set(weights);
+  return { weights: padded, first, halves };
 }
 
 /** The shape shared by every quantity on one base grid: grids and taps of its widths. */
@@ -150,35 +152,71 @@ export class Pyramid {
 
   private blur(from: Float64Array, a: Grid, to: Float64Array, b: Grid, t: Taps, dirty: Patch): void {
     const scale = t.halves ? 2 : 1;
-    const n = t.weights.length;
-    const across = this.across;
     const firstRow = Math.max(0, scale * dirty.r0 + t.first);
-    const lastRow = Math.min(a.rows - 1, scale * dirty.r1 + t.first + n - 1);
+    const lastRow = Math.min(a.rows - 1, scale * dirty.r1 + t.first + t.weights.length - 1);
+    for (let r = firstRow; r <= lastRow; r++) this.blurRow(from, a, b, t, dirty, r);
+    for (let r = dirty.r0; r <= dirty.r1; r++) this.blurColumns(a, to, b, t, dirty, r);
+  }
+
+  /** One input row across, into `across`. Weights come in fours, padded with noughts. */
+  private blurRow(from: Float64Array, a: Grid, b: Grid, t: Taps, dirty: Patch, r: number): void {
+    const scale = t.halves ? 2 : 1;
+    const { weights } = t;
+    const n = weights.length;
+    const { line, across } = this;
     const width = dirty.c1 - dirty.c0 + 1;
-    const line = this.line;
     const start = scale * dirty.c0 + t.first;
     const span = scale * (width - 1) + n;
-    for (let r = firstRow; r <= lastRow; r++) {
-      const row = r * a.columns;
-      for (let i = 0; i < span; i++) {
-        const c = start + i;
-        line[i] = from[row + (c < 0 ? 0 : c >= a.columns ? a.columns - 1 : c)]!;
-      }
-      const out = r * b.columns + dirty.c0;
-      for (let c = 0; c < width; c++) {
-        let sum = 0;
-        const at = scale * c;
-        for (let k = 0; k < n; k++) sum += t.weights[k]! * line[at + k]!;
-        across[out + c] = sum;
+    const row = r * a.columns;
+    const last = a.columns - 1;
+    for (let i = 0; i < span; i++) {
+      const c = start + i;
+      line[i] = from[row + (c < 0 ? 0 : c > last ? last : c)]!;
+    }
+    const out = r * b.columns + dirty.c0;
+    for (let k = 0; k < n; k += 4) {
+      const w0 = weights[k]!;
+      const w1 = weights[k + 1]!;
+      const w2 = weights[k + 2]!;
+      const w3 = weights[k + 3]!;
+      if (k === 0) {
+        for (let c = 0, i = k; c < width; c++, i += scale) {
+          across[out + c] = w0 * line[i]! + w1 * line[i + 1]! + w2 * line[i + 2]! + w3 * line[i + 3]!;
+        }
+      } else {
+        for (let c = 0, i = k; c < width; c++, i += scale) {
+          across[out + c]! += w0 * line[i]! + w1 * line[i + 1]! + w2 * line[i + 2]! + w3 * line[i + 3]!;
+        }
       }
     }
-    for (let r = dirty.r0; r <= dirty.r1; r++) {
-      const out = r * b.columns;
-      for (let c = dirty.c0; c <= dirty.c1; c++) to[out + c] = 0;
-      for (let k = 0; k < n; k++) {
-        const source = Math.min(a.rows - 1, Math.max(0, scale * r + t.first + k)) * b.columns;
-        const w = t.weights[k]!;
-        for (let c = dirty.c0; c <= dirty.c1; c++) to[out + c]! += w * across[source + c]!;
+  }
+
+  /** One output row, down the columns of `across`. */
+  private blurColumns(a: Grid, to: Float64Array, b: Grid, t: Taps, dirty: Patch, r: number): void {
+    const { weights, first } = t;
+    const { across } = this;
+    const top = (t.halves ? 2 : 1) * r + first;
+    const source = (k: number): number => Math.min(a.rows - 1, Math.max(0, top + k)) * b.columns;
+    const c0 = dirty.c0;
+    const c1 = dirty.c1;
+    const out = r * b.columns;
+    for (let k = 0; k < weights.length; k += 4) {
+      const r0 = source(k);
+      const r1 = source(k + 1);
+      const r2 = source(k + 2);
+      const r3 = source(k + 3);
+      const w0 = weights[k]!;
+      const w1 = weights[k + 1]!;
+      const w2 = weights[k + 2]!;
+      const w3 = weights[k + 3]!;
+      if (k === 0) {
+        for (let c = c0; c <= c1; c++) {
+          to[out + c] = w0 * across[r0 + c]! + w1 * across[r1 + c]! + w2 * across[r2 + c]! + w3 * across[r3 + c]!;
+        }
+      } else {
+        for (let c = c0; c <= c1; c++) {
+          to[out + c]! += w0 * across[r0 + c]! + w1 * across[r1 + c]! + w2 * across[r2 + c]! + w3 * across[r3 + c]!;
+        }
       }
     }
   }

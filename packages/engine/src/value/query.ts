@@ -2,13 +2,14 @@ import type { Option } from '../player/option.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 import { LIE_CODES, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
-import { cheapest, polish, type Found } from './search.ts';
+import { cheapest, inRange, polish, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
 import type { Solved } from './sweep.ts';
 
-/** Aims of the exhaustive scan: every degree to sixty either side of the flag, on round the circle if the best lies at its edge. */
+/** Aims of the exhaustive scan: every degree to sixty either side of the flag, or round the whole circle for a stroke that does not fit the distance. */
 const SCAN_STEP_RAD = RAD_PER_DEG;
 const SCAN_STEPS = 60;
+const ROUND_STEPS = 180;
 
 /** A state in the play frame, with V there. */
 export interface Here {
@@ -72,8 +73,8 @@ export class Query {
     const atFlag = Math.atan2(-u, -v);
     const cost = (k: number): number =>
       evaluator.always(weapon, weapon.fine, u, v, atFlag + k * SCAN_STEP_RAD, strokes);
-    const first = -SCAN_STEPS;
-    const row = Float64Array.from({ length: 2 * SCAN_STEPS + 1 }, (_, i) => cost(first + i));
+    const first = inRange(weapon, Math.hypot(u, v)) ? -SCAN_STEPS : -ROUND_STEPS;
+    const row = Float64Array.from({ length: 1 - 2 * first }, (_, i) => cost(first + i));
     const out: Found[] = [];
     row.forEach((q, i) => {
       const edge = i === 0 || i === row.length - 1;

@@ -5,6 +5,8 @@ import { RAD_PER_DEG } from '../quantity/units.ts';
 /** Aims tried first: every 5.7 degrees to 57 either side of the flag. */
 const STEP_RAD = 5.7 * RAD_PER_DEG;
 const STEPS = 10;
+/** The same round the whole circle, where nothing in the bag fits the distance: sideways and back may be best. */
+const ROUND_STEPS = 31;
 /** Strokes by the coarse rule within which a minimum goes on to the fine one, and by the fine rule to be polished. */
 const KEEP_COARSE = 0.12;
 const KEEP_FINE = 0.06;
@@ -42,32 +44,33 @@ export function cheapest(
 ): Found {
   const distanceM = Math.hypot(u, v);
   const atFlag = Math.atan2(-u, -v);
-  let pool = weapons.filter((w) => inRange(w, distanceM));
-  if (pool.length === 0) pool = [...weapons];
+  const fitting = weapons.filter((w) => inRange(w, distanceM));
+  const pool = fitting.length > 0 ? fitting : weapons;
+  const steps = fitting.length > 0 ? STEPS : ROUND_STEPS;
   const leads: Lead[] = [];
-  const row = new Float64Array(2 * STEPS + 1);
+  const row = new Float64Array(2 * steps + 1);
   let best = Infinity;
   for (const weapon of pool) {
     // every other aim first; the ones between only where they may matter
     let least = Infinity;
-    for (let k = 0; k <= 2 * STEPS; k += 2) {
-      const q = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
+    for (let k = 0; k <= 2 * steps; k += 2) {
+      const q = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere);
       row[k] = q;
       if (q < least) least = q;
     }
     if (least > best + KEEP_HALF) continue;
-    for (let k = 1; k < 2 * STEPS; k += 2) {
+    for (let k = 1; k < 2 * steps; k += 2) {
       const lower = Math.min(row[k - 1]!, row[k + 1]!);
       row[k] =
         lower > Math.min(best, least) + KEEP_HALF
           ? lower
-          : evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - STEPS) * STEP_RAD, fromHere);
+          : evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere);
     }
-    for (let k = 0; k <= 2 * STEPS; k++) {
+    for (let k = 0; k <= 2 * steps; k++) {
       const q = row[k]!;
       if (q > best + KEEP_COARSE) continue;
-      if ((k > 0 && row[k - 1]! < q) || (k < 2 * STEPS && row[k + 1]! <= q)) continue;
-      leads.push({ weapon, bearing: atFlag + (k - STEPS) * STEP_RAD, strokes: q });
+      if ((k > 0 && row[k - 1]! < q) || (k < 2 * steps && row[k + 1]! <= q)) continue;
+      leads.push({ weapon, bearing: atFlag + (k - steps) * STEP_RAD, strokes: q });
       if (q < best) best = q;
     }
   }

@@ -25,7 +25,8 @@ export class Sheet {
   readonly wetShare: Float64Array;
   /** Strokes from the dry part of a cell, times its share: written by the field. */
   readonly strokes: Float64Array;
-  readonly layers: readonly RunLayer[];
+  /** By run class; `undefined` where no stroke reads this sheet. */
+  readonly layers: readonly (RunLayer | undefined)[];
 
   constructor(
     box: Box,
@@ -35,6 +36,7 @@ export class Sheet {
     plays: (code: number) => boolean,
     classes: readonly Runs[],
     flow: Flow,
+    reads: (runClass: number) => boolean,
   ) {
     const columns = Math.round((box.u1 - box.u0) / cellM);
     const rows = Math.round((box.v1 - box.v0) / cellM);
@@ -79,7 +81,7 @@ export class Sheet {
     }
     this.share = share;
     this.layers = classes.map((runsM, k) =>
-      this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow)),
+      reads(k) ? this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow)) : undefined,
     );
   }
 
@@ -97,7 +99,9 @@ export class Sheet {
   /** Takes changed strokes into every layer. */
   refresh(changed: Patch): void {
     const { columns, rows, stepM } = this.grid;
-    for (const { runsM, stops, dry } of this.layers) {
+    for (const layer of this.layers) {
+      if (layer === undefined) continue;
+      const { runsM, stops, dry } = layer;
       const more = Math.ceil(Math.max(...runsM) / stepM);
       const c0 = Math.max(0, changed.c0 - more);
       const c1 = Math.min(columns - 1, changed.c1 + more);

@@ -9,6 +9,9 @@ import type { SolveStatus } from './solution.ts';
 const MOST_OVER_BASELINE = 2.5;
 /** Far edges of the bands that are worked from the flag outwards; then every 50 m. */
 const BANDS_M = [9, 20, 36, 58, 85, 118, 155, 200];
+/** How far beyond a band its strokes finish, metres, without water and with drops that go back. */
+const OVERSHOOT_M = 40;
+const DROPS_BACK_M = 190;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -33,19 +36,27 @@ export function solveField(field: Field, patience: Patience): Solved {
   relief?.refresh(0, Infinity);
   const evaluator = new Evaluator(field, relief);
   const bands = bandsOf(nodes);
-  let residual = Infinity;
+  // how much of what a band leads to has moved since the band was last worked
+  const stale = bands.map(() => Infinity);
+  const reachM = relief === undefined ? OVERSHOOT_M : DROPS_BACK_M;
   let sweeps = 0;
-  while (sweeps < patience.most && residual > patience.tolerance) {
+  while (sweeps < patience.most && Math.max(0, ...stale) > patience.tolerance) {
     sweeps++;
-    residual = 0;
     bands.forEach((band, k) => {
-      for (const node of band.nodes) residual = Math.max(residual, improve(field, evaluator, node));
-      // a band's lattice reaches into its neighbours, by up to two coarse steps
-      const reach = band.toM < 110 ? 7 : band.toM < 216 ? 9 : band.toM < 430 ? 13 : 20;
-      field.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
-      relief?.refresh(Math.max(0, band.fromM - reach), band.toM + reach);
+      if (stale[k]! <= patience.tolerance / 4) return;
+      let moved = 0;
+      for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node));
+      stale[k] = 0;
+      bands.forEach((other, j) => {
+        if (band.fromM <= other.toM + reachM && stale[j] !== Infinity) stale[j] = Math.max(stale[j]!, moved);
+      });
+      // a band's lattice reaches into its neighbours, by up to two steps
+      const margin = band.toM < 110 ? 7 : band.toM < 216 ? 9 : band.toM < 430 ? 13 : 20;
+      field.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
+      relief?.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
     });
   }
+  const residual = Math.max(0, ...stale);
   const status = {
     states: nodes.length,
     options: field.player.options.length,
