@@ -58,13 +58,14 @@ export class Evaluator {
       const k = width[p]!;
       const further = w.furtherM[p]!;
       const wide = this.field.wide.layers[w.runClass[p]!]!;
-      const near = k <= NEAR_ONLY ? this.field.near.layers[w.runClass[p]!] : undefined;
-      const level = k > NEAR_ONLY ? k - NEAR_ONLY : 0;
+      const close = k <= NEAR_ONLY ? this.field.near.layers[w.runClass[p]!] : undefined;
+      const near = close !== undefined && k >= close.first ? close : undefined;
+      const level = Math.max(0, k - NEAR_ONLY - wide.first);
       for (let n = first[p]!; n < first[p + 1]!; n++) {
         const a = alongM[n]! + further;
         const x = u + a * sin + acrossM[n]! * cos;
         const y = v + a * cos - acrossM[n]! * sin;
-        if (near !== undefined && isNear(x, y)) this.add(near, k, weight[n]!, x, y, k, u, v, fromHere);
+        if (near !== undefined && isNear(x, y)) this.add(near, k - near.first, weight[n]!, x, y, k, u, v, fromHere);
         else this.add(wide, level, weight[n]!, x, y, k, u, v, fromHere);
       }
     }

@@ -53,9 +53,18 @@ export class Field {
     const padded = { u0: u0 - PAD_M, u1: u1 + PAD_M, v0: v0 - PAD_M, v1: v1 + PAD_M };
     const square = { u0: -NEAR_M, v0: -NEAR_M, u1: NEAR_M, v1: NEAR_M };
     const narrowest = narrowestOf(this.arsenal, this.classes);
-    const near = (k: number): boolean => narrowest[k]! < NEAR_WIDTHS.length;
-    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, this.raster, plays, this.classes, flow, () => true);
-    this.near = new Sheet(square, NEAR_CELL_M, NEAR_WIDTHS, this.raster, plays, this.classes, flow, near);
+    const wide = (k: number): number => Math.max(0, narrowest[k]! - (NEAR_WIDTHS.length - 1));
+    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, this.raster, plays, this.classes, flow, wide);
+    this.near = new Sheet(
+      square,
+      NEAR_CELL_M,
+      NEAR_WIDTHS,
+      this.raster,
+      plays,
+      this.classes,
+      flow,
+      (k) => narrowest[k]!,
+    );
     this.lattices = this.makeLattices();
   }
 

@@ -1,3 +1,5 @@
+import type { Weapon } from './arsenal.ts';
+
 /**
  * Strokes from one lie, less the baseline, at nodes on the ground; bicubic (Catmull-Rom) between them. Round the flag the nodes stand
  * on a square mesh; farther out on rings, close together along the way to the flag, where the gaps of the bag make strokes saw up
@@ -29,11 +31,11 @@ const SQUARE_M = 27;
 const SQUARE_STEP_M = 3;
 /** Rings up to a distance, the step between them, and the nodes on each whole ring. */
 const RINGS: readonly { readonly toM: number; readonly stepM: number; readonly around: number }[] = [
-  { toM: 54, stepM: 3, around: 28 },
-  { toM: 108, stepM: 3, around: 48 },
-  { toM: 216, stepM: 4, around: 80 },
-  { toM: 432, stepM: 6, around: 128 },
-  { toM: 864, stepM: 9, around: 200 },
+  { toM: 54, stepM: 3, around: 24 },
+  { toM: 108, stepM: 3.6, around: 40 },
+  { toM: 216, stepM: 5, around: 64 },
+  { toM: 432, stepM: 8, around: 96 },
+  { toM: 864, stepM: 12, around: 144 },
   { toM: 1728, stepM: 18, around: 300 },
 ];
 
@@ -45,6 +47,8 @@ export interface Node {
   readonly lie: number;
   readonly mesh: Mesh;
   readonly at: number;
+  /** The options that were close to the best when all in range were last tried. */
+  readonly close: Weapon[];
 }
 
 export class Lattice {
@@ -135,14 +139,22 @@ export class Lattice {
       if (needed === 0) return;
       const u = (square.first + (at % square.columns)) * square.stepM;
       const v = (square.first + Math.floor(at / square.columns)) * square.stepM;
-      out.push({ u, v, distanceM: Math.hypot(u, v), lie, mesh: square, at });
+      out.push({ u, v, distanceM: Math.hypot(u, v), lie, mesh: square, at, close: [] });
     });
     for (const mesh of this.rings) {
       mesh.needed.forEach((needed, at) => {
         if (needed === 0) return;
         const distanceM = mesh.fromM + (Math.floor(at / mesh.columns) - 1) * mesh.stepM;
         const turn = (2 * Math.PI * (at % mesh.columns)) / mesh.columns;
-        out.push({ u: distanceM * Math.sin(turn), v: -distanceM * Math.cos(turn), distanceM, lie, mesh, at });
+        out.push({
+          u: distanceM * Math.sin(turn),
+          v: -distanceM * Math.cos(turn),
+          distanceM,
+          lie,
+          mesh,
+          at,
+          close: [],
+        });
       });
     }
     return out;

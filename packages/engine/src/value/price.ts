@@ -20,7 +20,7 @@ const PLACES: readonly { readonly z: number; readonly w: number }[] = (() => {
 })();
 
 /** Where a pitched ball stops: in sand, in a penalty area or out of bounds where it pitched, else on along the line by the surface. */
-export function restOf(
+function restOf(
   field: Field,
   w: Weapon,
   part: number,

@@ -2,7 +2,7 @@ import type { Option } from '../player/option.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 import { LIE_CODES, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
-import { cheapest, inRange, polish, type Found } from './search.ts';
+import { cheapest, inRange, polish, worthTrying, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
 import type { Solved } from './sweep.ts';
 
@@ -41,7 +41,8 @@ export class Query {
     let strokes = Infinity;
     if (weapons.length > 0) {
       strokes = 6;
-      for (let pass = 0; pass < 2; pass++) strokes = cheapest(this.solved.evaluator, weapons, u, v, strokes).strokes;
+      const pool = worthTrying(weapons, Math.hypot(u, v));
+      for (let pass = 0; pass < 2; pass++) strokes = cheapest(this.solved.evaluator, pool, u, v, strokes).strokes;
       for (const w of weapons) {
         for (const f of this.minima(w, { u, v, lie, strokes })) strokes = Math.min(strokes, f.strokes);
       }

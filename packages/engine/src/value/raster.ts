@@ -16,7 +16,7 @@ export const OUT = SURFACES.indexOf('out');
 export const BARE = -1;
 export const UNMAPPED = -2;
 /** Ground farther than this from anything mapped is unmapped: 40 yd. */
-export const MAPPED_WITHIN_M = 36.576;
+const MAPPED_WITHIN_M = 36.576;
 
 /** A rectangle of the play frame, in whole metres. */
 export interface Box {

@@ -10,16 +10,25 @@ const ROUND_STEPS = 31;
 /** Strokes by the coarse rule within which a minimum goes on to the fine one, and by the fine rule to be polished. */
 const KEEP_COARSE = 0.12;
 const KEEP_FINE = 0.06;
-const MOST_KEPT = 10;
 /** How much worse an option's best may be at every other aim before the aims between are not tried. */
 const KEEP_HALF = 0.3;
 
-/** The best stroke found from a state: place in the arsenal's list, bearing in the play frame, and what it costs. */
+/** The best stroke found from a state: bearing in the play frame, and what it costs. */
 export interface Found {
   readonly weapon: Weapon;
   readonly bearing: number;
   readonly strokes: number;
 }
+
+/** How hard to look. */
+export interface Effort {
+  /** Minima of the coarse rule that go on to the fine one, and rounds of polishing for the close ones of these. */
+  readonly kept: number;
+  readonly rounds: number;
+}
+export const FULL: Effort = { kept: 10, rounds: 2 };
+/** Enough for a first sweep, whose values will be worked again. */
+export const QUICK: Effort = { kept: 4, rounds: 1 };
 
 interface Lead {
   weapon: Weapon;
@@ -31,22 +40,30 @@ interface Lead {
 export const inRange = (w: Weapon, distanceM: number): boolean =>
   w.reachM >= 0.25 * distanceM && w.reachM <= 1.18 * distanceM + 14;
 
+/** The strokes worth trying from a distance: those in range, or all of them where none is. */
+export function worthTrying(weapons: readonly Weapon[], distanceM: number): readonly Weapon[] {
+  const fitting = weapons.filter((w) => inRange(w, distanceM));
+  return fitting.length > 0 ? fitting : weapons;
+}
+
 /**
- * The cheapest stroke from (u, v): all options in range at 21 aims by the coarse rule; every local minimum near the best goes to the
- * fine rule, and the close ones of these are polished. `fromHere` is V by the last sweep.
+ * The cheapest stroke of a pool from (u, v): all options at 21 aims by the coarse rule; every local minimum near the best goes to the
+ * fine rule, and the close ones of these are polished. `fromHere` is V by the last sweep. Into `close`, if given, go the options that
+ * the coarse rule puts within `KEEP_HALF` of the best.
  */
 export function cheapest(
   evaluator: Evaluator,
-  weapons: readonly Weapon[],
+  pool: readonly Weapon[],
   u: number,
   v: number,
   fromHere: number,
+  effort: Effort = FULL,
+  close?: Weapon[],
 ): Found {
   const distanceM = Math.hypot(u, v);
   const atFlag = Math.atan2(-u, -v);
-  const fitting = weapons.filter((w) => inRange(w, distanceM));
-  const pool = fitting.length > 0 ? fitting : weapons;
-  const steps = fitting.length > 0 ? STEPS : ROUND_STEPS;
+  const steps = pool.some((w) => inRange(w, distanceM)) ? STEPS : ROUND_STEPS;
+  const bests: number[] = [];
   const leads: Lead[] = [];
   const row = new Float64Array(2 * steps + 1);
   let best = Infinity;
@@ -58,6 +75,7 @@ export function cheapest(
       row[k] = q;
       if (q < least) least = q;
     }
+    bests.push(least);
     if (least > best + KEEP_HALF) continue;
     for (let k = 1; k < 2 * steps; k += 2) {
       const lower = Math.min(row[k - 1]!, row[k + 1]!);
@@ -74,19 +92,26 @@ export function cheapest(
       if (q < best) best = q;
     }
   }
+  if (close !== undefined) {
+    close.length = 0;
+    pool.forEach((w, i) => {
+      if (bests[i]! <= best + KEEP_HALF) close.push(w);
+    });
+  }
   const kept = leads
     .filter((l) => l.strokes <= best + KEEP_COARSE)
     .sort((a, b) => a.strokes - b.strokes)
-    .slice(0, MOST_KEPT);
+    .slice(0, effort.kept);
   let found: Found = kept[0]!;
   let bestFine = Infinity;
   for (const lead of kept) {
     lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
     if (lead.strokes < bestFine) [found, bestFine] = [lead, lead.strokes];
   }
+  if (effort.rounds === 0) return found;
   const rivals = kept.filter((lead) => lead.strokes <= bestFine + KEEP_FINE);
   for (const lead of rivals) {
-    const polished = polish(evaluator, lead, u, v, fromHere, 2);
+    const polished = polish(evaluator, lead, u, v, fromHere, effort.rounds);
     if (polished.strokes < found.strokes) found = polished;
   }
   return found;

@@ -1,11 +1,13 @@
 import type { Runs } from './arsenal.ts';
 import type { Flow } from './flow.ts';
-import { Pyramid, pyramidShape, type Grid, type Patch, type PyramidShape, type Width } from './pyramid.ts';
+import { Pyramid, pyramidShape, type Grid, type Patch, type Width } from './pyramid.ts';
 import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
 
 /** What a ball of one run class costs by where it pitches: pyramids of strokes from dry ground and of the chances of being out and wet. */
 export interface RunLayer {
   readonly runsM: Runs;
+  /** The sheet's widths begin here for this class: nothing narrower is read. */
+  readonly first: number;
   /** For each cell the one in which a ball that pitches there stops; `undefined` for balls that stop where they pitch. */
   readonly stops: Int32Array | undefined;
   readonly dry: Pyramid;
@@ -16,7 +18,6 @@ export interface RunLayer {
 /** Square cells over the ground: of which kind each is, what a ball at rest there costs, and what one that pitches there does. */
 export class Sheet {
   readonly grid: Grid;
-  readonly shape: PyramidShape;
   readonly distanceM: Float32Array;
   /** Shares of the surfaces that a ball can be played or putted from, by raster code; only those that occur. */
   readonly share: ReadonlyMap<number, Float32Array>;
@@ -36,12 +37,11 @@ export class Sheet {
     plays: (code: number) => boolean,
     classes: readonly Runs[],
     flow: Flow,
-    reads: (runClass: number) => boolean,
+    narrowest: (runClass: number) => number,
   ) {
     const columns = Math.round((box.u1 - box.u0) / cellM);
     const rows = Math.round((box.v1 - box.v0) / cellM);
     this.grid = { u0: box.u0 + cellM / 2, v0: box.v0 + cellM / 2, stepM: cellM, columns, rows };
-    this.shape = pyramidShape(this.grid, widths);
     const n = columns * rows;
     this.strokes = new Float64Array(n);
     this.outShare = new Float64Array(n);
@@ -80,20 +80,24 @@ export class Sheet {
       }
     }
     this.share = share;
-    this.layers = classes.map((runsM, k) =>
-      reads(k) ? this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow)) : undefined,
-    );
+    this.layers = classes.map((runsM, k) => {
+      if (narrowest(k) >= widths.length) return undefined;
+      // a pyramid's first step may double its cells, not more
+      const first = widths.findLastIndex((w, l) => l <= narrowest(k) && w.stepM <= 2 * cellM);
+      return this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow), widths, first);
+    });
   }
 
-  private layer(runsM: Runs, stops: Int32Array | undefined): RunLayer {
+  private layer(runsM: Runs, stops: Int32Array | undefined, widths: readonly Width[], first: number): RunLayer {
+    const shape = pyramidShape(this.grid, widths.slice(first));
     const fixed = (cells: Float64Array): Pyramid | undefined => {
       if (cells.every((x) => x === 0)) return undefined;
-      const p = new Pyramid(this.shape);
+      const p = new Pyramid(shape);
       for (let i = 0; i < cells.length; i++) p.cells[i] = cells[stops === undefined ? i : stops[i]!]!;
       p.refresh();
       return p;
     };
-    return { runsM, stops, dry: new Pyramid(this.shape), out: fixed(this.outShare), wet: fixed(this.wetShare) };
+    return { runsM, first, stops, dry: new Pyramid(shape), out: fixed(this.outShare), wet: fixed(this.wetShare) };
   }
 
   /** Takes changed strokes into every layer. */

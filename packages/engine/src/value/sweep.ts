@@ -2,7 +2,7 @@ import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
 import { Relief } from './relief.ts';
-import { cheapest } from './search.ts';
+import { cheapest, FULL, QUICK, worthTrying } from './search.ts';
 import type { SolveStatus } from './solution.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
@@ -45,13 +45,13 @@ export function solveField(field: Field, patience: Patience): Solved {
     bands.forEach((band, k) => {
       if (stale[k]! <= patience.tolerance / 4) return;
       let moved = 0;
-      for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node));
+      for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node, sweeps));
       stale[k] = 0;
       bands.forEach((other, j) => {
         if (band.fromM <= other.toM + reachM && stale[j] !== Infinity) stale[j] = Math.max(stale[j]!, moved);
       });
       // a band's lattice reaches into its neighbours, by up to two steps
-      const margin = band.toM < 110 ? 7 : band.toM < 216 ? 9 : band.toM < 430 ? 13 : 20;
+      const margin = band.toM < 110 ? 8 : band.toM < 216 ? 11 : band.toM < 430 ? 17 : 26;
       field.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
       relief?.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
     });
@@ -67,11 +67,17 @@ export function solveField(field: Field, patience: Patience): Solved {
   return { status, evaluator, relief };
 }
 
-/** Sets one state to its cheapest stroke; gives how far it moved. States far from any ground of their lie do not count as moving. */
-function improve(field: Field, evaluator: Evaluator, node: Node): number {
+/**
+ * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks quickly at everything in range, the second
+ * thoroughly; later ones, in which values move by hundredths, look among the options that were within 0.3 of the best.
+ */
+function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number): number {
   const base = field.baselineFrom(node.lie, node.distanceM);
   const before = node.mesh.residual[node.at]!;
-  const found = cheapest(evaluator, field.arsenal.get(node.lie)!, node.u, node.v, base + before);
+  const effort = sweep === 1 ? QUICK : FULL;
+  const pool = sweep <= 2 ? worthTrying(field.arsenal.get(node.lie)!, node.distanceM) : node.close;
+  const close = sweep === 2 ? node.close : undefined;
+  const found = cheapest(evaluator, pool, node.u, node.v, base + before, effort, close);
   const after = Math.min(MOST_OVER_BASELINE, found.strokes - base);
   node.mesh.residual[node.at] = after;
   return Math.abs(after - before);
