@@ -96,6 +96,24 @@ const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]):
   return 1 + sum;
 };
 
+/** Places tried when a stroke is played off the line, to finish at a better distance. */
+const OFF_LINE = 24;
+
+/**
+ * Strokes when the good strike is played at an angle, to finish at the best distance it can reach; mishits left aside. Only a player
+ * whose bag fits a distance badly does that.
+ */
+const offLine = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
+  const mean = means[w.fine.width[0]!]!;
+  const low = Math.abs(distanceM - w.reachM);
+  const high = Math.min(distanceM + w.reachM, mean.length - 2);
+  let best = Infinity;
+  for (let i = 0; i <= OFF_LINE; i++) best = Math.min(best, baselineAt(mean, low + ((high - low) * i) / OFF_LINE));
+  return 1 + best;
+};
+/** An off-line stroke must be this much better than every straight one to count. */
+const OFF_LINE_GAIN = 0.5;
+
 export function baselineOf(arsenal: Arsenal, putts: Putts, raster: Raster): Baseline {
   const lies = [...arsenal.keys()].filter((code) => code !== TEE);
   const { u0, u1, v0, v1 } = raster.box;
@@ -141,7 +159,9 @@ function solveBlock(
       if (q < best) best = q;
     }
     if (best === Infinity) for (const w of weapons) best = Math.min(best, straight(w, d, means));
-    table[d] = best;
+    let off = Infinity;
+    for (const w of weapons) off = Math.min(off, offLine(w, d, means));
+    table[d] = Math.min(best, off + OFF_LINE_GAIN);
   }
   if (stride === 1) return;
   for (let d = lo - 1; d < hi; d += 2) if (d > 136) table[d] = (table[d - 1]! + table[d + 1]!) / 2;

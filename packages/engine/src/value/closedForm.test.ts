@@ -124,7 +124,7 @@ describe('next to no spread', () => {
     const turn = ((best!.bearingRad * 180) / Math.PI + 180) % 360;
     return { strokes: best!.strokes - 1, turnDeg: Math.abs(turn - 180) };
   };
-  // strokes are steps here, which the lattices round off: within a fifth, where real patterns are smooth to a hundredth
+  // strokes are steps here, which lattices and blur round off a little
   it.each([
     [[100], 100, 1],
     [[100], 60, 2],
@@ -134,8 +134,9 @@ describe('next to no spread', () => {
     [[100], 300, 3],
     [[100, 150], 250, 2],
     [[100, 150], 230, 2],
+    [[100, 150], 325, 3],
   ] as const)('clubs of %j m reach %d m in %d', (carries, d, n) => {
-    expect(Math.abs(solved(d, carries).strokes - n)).toBeLessThan(0.2);
+    expect(Math.abs(solved(d, carries).strokes - n)).toBeLessThan(0.05);
   });
   it('goes round by the base angle acos(d / 2D), within what the green allows', () => {
     expect(Math.abs(solved(150, [100]).turnDeg - 41.41)).toBeLessThan(12);

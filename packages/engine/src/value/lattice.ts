@@ -32,7 +32,7 @@ const SQUARE_STEP_M = 3;
 /** Rings up to a distance, the step between them, and the nodes on each whole ring. */
 const RINGS: readonly { readonly toM: number; readonly stepM: number; readonly around: number }[] = [
   { toM: 54, stepM: 3, around: 24 },
-  { toM: 108, stepM: 3.6, around: 40 },
+  { toM: 108, stepM: 3, around: 40 },
   { toM: 216, stepM: 5, around: 64 },
   { toM: 432, stepM: 8, around: 96 },
   { toM: 864, stepM: 12, around: 144 },
@@ -104,13 +104,14 @@ export class Lattice {
       const j = Math.floor(y);
       const k = (j - 1) * w + i - 1;
       const t = x - i;
-      return cubic(
+      const smooth = cubic(
         cubic(r[k]!, r[k + 1]!, r[k + 2]!, r[k + 3]!, t),
         cubic(r[k + w]!, r[k + w + 1]!, r[k + w + 2]!, r[k + w + 3]!, t),
         cubic(r[k + 2 * w]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!, r[k + 2 * w + 3]!, t),
         cubic(r[k + 3 * w]!, r[k + 3 * w + 1]!, r[k + 3 * w + 2]!, r[k + 3 * w + 3]!, t),
         y - j,
       );
+      return between(smooth, r[k + w + 1]!, r[k + w + 2]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!);
     }
     const { residual: r, columns: w, fromM, stepM } = this.ringsAt(distanceM);
     const y = (distanceM - fromM) / stepM;
@@ -123,13 +124,14 @@ export class Lattice {
     const b = i >= w ? i - w : i;
     const c = i + 1 >= w ? i + 1 - w : i + 1;
     const d = i + 2 >= w ? i + 2 - w : i + 2;
-    return cubic(
+    const smooth = cubic(
       cubic(r[k + a]!, r[k + b]!, r[k + c]!, r[k + d]!, t),
       cubic(r[k + w + a]!, r[k + w + b]!, r[k + w + c]!, r[k + w + d]!, t),
       cubic(r[k + 2 * w + a]!, r[k + 2 * w + b]!, r[k + 2 * w + c]!, r[k + 2 * w + d]!, t),
       cubic(r[k + 3 * w + a]!, r[k + 3 * w + b]!, r[k + 3 * w + c]!, r[k + 3 * w + d]!, t),
       y - j,
     );
+    return between(smooth, r[k + w + b]!, r[k + w + c]!, r[k + 2 * w + b]!, r[k + 2 * w + c]!);
   }
 
   nodes(lie: number): Node[] {
@@ -174,6 +176,12 @@ const turnOf = (u: number, v: number): number => {
   const turn = Math.atan2(u, -v) / (2 * Math.PI);
   return turn < 0 ? turn + 1 : turn;
 };
+
+/** A smooth value may pass the four nodes about it by so many strokes: enough for a crest, too little for the lobes beside a step. */
+const LOBE = 0.02;
+
+const between = (smooth: number, a: number, b: number, c: number, d: number): number =>
+  Math.min(Math.max(a, b, c, d) + LOBE, Math.max(Math.min(a, b, c, d) - LOBE, smooth));
 
 /** Catmull-Rom between b (t = 0) and c (t = 1). */
 const cubic = (a: number, b: number, c: number, d: number, t: number): number =>

@@ -75,8 +75,9 @@ function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number):
   const base = field.baselineFrom(node.lie, node.distanceM);
   const before = node.mesh.residual[node.at]!;
   const effort = sweep === 1 ? QUICK : FULL;
-  const pool = sweep <= 2 ? worthTrying(field.arsenal.get(node.lie)!, node.distanceM) : node.close;
-  const close = sweep === 2 ? node.close : undefined;
+  const wide = sweep <= 2 || node.close.length === 0;
+  const pool = wide ? worthTrying(field.arsenal.get(node.lie)!, node.distanceM) : node.close;
+  const close = wide ? node.close : undefined;
   const found = cheapest(evaluator, pool, node.u, node.v, base + before, effort, close);
   const after = Math.min(MOST_OVER_BASELINE, found.strokes - base);
   node.mesh.residual[node.at] = after;
