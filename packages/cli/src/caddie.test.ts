@@ -51,7 +51,7 @@ test('the words come in their order: what, where, start, price, distances, chanc
     '  Start line: the right edge of the back bunker.',
     '  3.12 strokes; straight at the flag with the 8-iron, full 3.21.',
     '  Lands 134, finishes 136 m. Today lands 134, lie +9, plays 143.',
-    '  Of 100 balls: green 60, fairway 20, rough 17, sand 3, penalty area 1.',
+    '  Of 100 balls: green 60, fairway 20, rough 16, sand 3, penalty area 1.',
     '  Room before a ball costs 0.10 · 0.25 more: left 16 · 19, right 9, short free, long 12 · free m.',
     '  A reason.',
     '  Else 9-iron, full, spot 8 m right of the flag and 3 m short of it: 3.16, costs 0.04 more: 12 in 100 finish in the pond; from the spot 3.',

@@ -1,31 +1,18 @@
-import type { HoleDocument, PlanDocument, ShotDocument, StrokeDocument } from '@leeway/contract';
 import {
-  ballsIn100,
-  capital,
-  cautionWords,
-  lengthWords,
-  optionWords,
-  spotWords,
-  strokesWords,
-  wholeLength,
-} from '@leeway/engine';
+  DRIFT_M,
+  evidenceWords,
+  finishWords,
+  fromWords,
+  shotTitle,
+  TIE_STROKES,
+  type HoleDocument,
+  type PlanDocument,
+  type ShotDocument,
+  type StrokeDocument,
+} from '@leeway/contract';
+import { capital, cautionWords, lengthWords, optionWords, spotWords, strokesWords, wholeLength } from '@leeway/engine';
 import type { Units } from './quantities.ts';
 
-const ORDINALS = ['Tee', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth', 'Ninth', 'Tenth'];
-/** A difference below this is called a tie. */
-const TIE = 0.02;
-/** A stroke is said to start away from its spot when they lie this far apart. */
-const DRIFT_M = 0.75;
-const PLACES: readonly (readonly [keyof ShotDocument['chances'], string])[] = [
-  ['green', 'green'],
-  ['fairway', 'fairway'],
-  ['rough', 'rough'],
-  ['bunker', 'sand'],
-  ['recovery', 'trees'],
-  ['penalty', 'penalty area'],
-  ['outOfBounds', 'out of bounds'],
-  ['unmapped', 'not mapped'],
-];
 const CARE =
   'Nobody in range before you play; shout at once when a ball goes astray; off the course when lightning is about. The committee, its local rules and the Rules of Golf come first.';
 
@@ -56,7 +43,7 @@ function holeNote(hole: HoleDocument, units: Units): string[] {
   if (!hole.solver.converged)
     lines.push('The solver stopped before its figures settled; take the second decimal lightly.');
   hole.shots.forEach((shot, i) => {
-    lines.push('', ...shotNote(shot, units, i === 0 ? 'Tee shot' : `${ORDINALS[i] ?? `${i + 1}th`} shot`));
+    lines.push('', ...shotNote(shot, units, shotTitle(i)));
   });
   if (hole.endsEarly !== undefined) lines.push(`The plan ends here: ${hole.endsEarly}.`);
   return lines;
@@ -64,10 +51,9 @@ function holeNote(hole: HoleDocument, units: Units): string[] {
 
 /** One shot, in the order of a caddie's note: what and where, what it costs, how far, the chances, why, what else, how sure. */
 export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'): string[] {
-  const from = shot.lie === 'tee' ? '' : `, from ${LIE_WORDS[shot.lie]}`;
   const dropped = shot.dropped === true ? ', after a drop' : '';
   return [
-    `${title}: ${lengthWords(shot.toFlagM, units)} to the flag${from}${dropped}.`,
+    `${title}: ${lengthWords(shot.toFlagM, units)} to the flag${fromWords(shot.lie)}${dropped}.`,
     `  ${capital(optionWords(shot.option))}. Spot ${spotWords(shot.spot, units)}.`,
     ...startWords(shot, units),
     `  ${strokesWords(shot.expectedStrokes)} strokes${plainWords(shot)}.`,
@@ -77,18 +63,9 @@ export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'):
     ...roomWords(shot, units),
     ...shot.reasons.map((reason) => `  ${reason}`),
     ...elseWords(shot, units),
-    `  How sure: ${evidenceWords(shot)}.`,
+    `  How sure: ${evidenceWords(shot)}${sureFourInFive(shot)}.`,
   ];
 }
-
-const LIE_WORDS: { readonly [L in ShotDocument['lie']]: string } = {
-  tee: 'the tee',
-  fairway: 'the fairway',
-  rough: 'the rough',
-  bunker: 'sand',
-  recovery: 'the trees',
-  penalty: 'the penalty area',
-};
 
 function startWords(shot: ShotDocument, units: Units): string[] {
   const driftM = shot.aim.rightOfFlagM - shot.spot.rightOfFlagM;
@@ -140,8 +117,7 @@ const cautionNames = (c: { kind: string; name?: string | undefined }): string =>
   cautionWords(c.name === undefined ? { kind: c.kind } : { kind: c.kind, name: c.name });
 
 const chancesWords = (chances: ShotDocument['chances']): string =>
-  PLACES.map(([key, name]) => [name, ballsIn100(chances[key])] as const)
-    .filter(([, balls]) => balls > 0)
+  finishWords(chances)
     .map(([name, balls]) => `${name} ${balls}`)
     .join(', ');
 
@@ -158,7 +134,7 @@ function roomWords(shot: ShotDocument, units: Units): string[] {
 
 function elseWords(shot: ShotDocument, units: Units): string[] {
   const line = (s: StrokeDocument): string => `${optionWords(s.option)}, spot ${spotWords(s.spot, units)}`;
-  const costs = (n: number): string => (n < TIE ? 'a tie' : `costs ${strokesWords(n)} more`);
+  const costs = (n: number): string => (n < TIE_STROKES ? 'a tie' : `costs ${strokesWords(n)} more`);
   const isSimplest = (s: StrokeDocument): boolean =>
     line(s) === (shot.simplest === undefined ? undefined : line(shot.simplest));
   return [
@@ -166,7 +142,7 @@ function elseWords(shot: ShotDocument, units: Units): string[] {
       .filter((a) => !isSimplest(a))
       .map(
         (a) =>
-          `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE ? '' : `: ${a.why}`}.`,
+          `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE_STROKES ? '' : `: ${a.why}`}.`,
       ),
     ...(shot.simplest === undefined
       ? []
@@ -181,23 +157,8 @@ function elseWords(shot: ShotDocument, units: Units): string[] {
   ];
 }
 
-function evidenceWords(shot: ShotDocument): string {
-  const { balls } = shot.doubt;
-  const sure =
-    shot.doubt.se > 0 ? `; sure to ±${strokesWords(shot.doubt.hi80 - shot.expectedStrokes)}, four times in five` : '';
-  switch (shot.evidence) {
-    case 'stated':
-      return `the pattern is stated in the player file, not measured${sure}`;
-    case 'fitted':
-      return `${balls} ball${balls === 1 ? '' : 's'} of this club and swing${sure}`;
-    case 'claimed':
-      return `the carry is claimed, no balls measured, the spread is usual for the handicap${sure}`;
-    case 'prior':
-      return `no balls measured, carry and spread are usual for the handicap and the other clubs${sure}`;
-    case 'short game':
-      return `no balls measured, the short game is the one usual for the handicap${sure}`;
-  }
-}
+const sureFourInFive = ({ doubt, expectedStrokes }: ShotDocument): string =>
+  doubt.se > 0 ? `; sure to ±${strokesWords(doubt.hi80 - expectedStrokes)}, four times in five` : '';
 
 const sureWords = (expected: number, doubt: HoleDocument['doubt']): string =>
   doubt.se > 0 ? `, sure to ±${strokesWords(doubt.hi80 - expected)}` : '';

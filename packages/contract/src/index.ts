@@ -5,3 +5,4 @@ export * from './player.ts';
 export * from './shots.ts';
 export * from './plan.ts';
 export * from './planDocument.ts';
+export * from './shotWords.ts';

@@ -1,21 +1,15 @@
-import type { HoleDocument, ShotDocument } from '@leeway/contract';
 import {
-  ballsIn100,
-  capital,
-  cautionWords,
-  lengthWords,
-  optionWords,
-  spotWords,
-  strokesWords,
-  wholeLength,
-} from '@leeway/engine';
+  DRIFT_M,
+  evidenceWords,
+  finishWords,
+  fromWords,
+  shotTitle,
+  TIE_STROKES,
+  type HoleDocument,
+  type ShotDocument,
+} from '@leeway/contract';
+import { capital, cautionWords, lengthWords, optionWords, spotWords, strokesWords, wholeLength } from '@leeway/engine';
 import { html, type Html } from './html.ts';
-
-const ORDINALS = ['Tee', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth', 'Ninth', 'Tenth'];
-/** A difference below this is called a tie. */
-const TIE = 0.02;
-/** A stroke is said to start away from its spot when they lie this far apart. */
-const DRIFT_M = 0.75;
 
 const SPOT_MARK = html`<svg viewBox="0 0 25 22" aria-hidden="true">
   <path d="M12.5 2 23.5 20.5H1.5Z" fill="none" stroke="#bf3a08" stroke-width="2.3" />
@@ -24,11 +18,10 @@ const SPOT_MARK = html`<svg viewBox="0 0 25 22" aria-hidden="true">
 
 /** One shot: club and swing, spot, start; what it costs beside the plain line, how far, the chances, why, what else, how sure. */
 export function shotSection(shot: ShotDocument, index: number): Html {
-  const from = shot.lie === 'tee' ? '' : `, from ${LIES[shot.lie]}`;
   return html`<section class="shot">
     <p class="which">
-      ${ORDINALS[index] ?? `${index + 1}th`} shot: ${lengthWords(shot.toFlagM, 'yd')} to the
-      flag${from}${shot.dropped === true ? ', after a drop' : ''}
+      ${shotTitle(index)}: ${lengthWords(shot.toFlagM, 'yd')} to the
+      flag${fromWords(shot.lie)}${shot.dropped === true ? ', after a drop' : ''}
     </p>
     <h2>${capital(optionWords(shot.option))}</h2>
     <p class="spot">${SPOT_MARK}<span>Spot ${spotWords(shot.spot, 'yd')}.</span></p>
@@ -41,7 +34,7 @@ export function shotSection(shot: ShotDocument, index: number): Html {
     ${caution(shot)}
     <h3>Where it finishes, of 100 balls</h3>
     <ul class="chances">
-      ${chances(shot).map(([name, balls]) => html`<li>${name} <b>${balls}</b></li>`)}
+      ${finishWords(shot.chances).map(([name, balls]) => html`<li>${name} <b>${balls}</b></li>`)}
     </ul>
     ${shot.reasons.length === 0 ? undefined : html`<h3>Why</h3>`}
     ${shot.reasons.map((reason) => html`<p>${reason}</p>`)} ${alternatives(shot)}
@@ -49,15 +42,6 @@ export function shotSection(shot: ShotDocument, index: number): Html {
     <p>${capital(evidenceWords(shot))}${sureWords(shot.expectedStrokes, shot.doubt)}.</p>
   </section>`;
 }
-
-const LIES: { readonly [L in ShotDocument['lie']]: string } = {
-  tee: 'the tee',
-  fairway: 'the fairway',
-  rough: 'the rough',
-  bunker: 'sand',
-  recovery: 'the trees',
-  penalty: 'the penalty area',
-};
 
 function drift(shot: ShotDocument): Html | undefined {
   const driftM = shot.aim.rightOfFlagM - shot.spot.rightOfFlagM;
@@ -136,20 +120,6 @@ function caution(shot: ShotDocument): Html | undefined {
   </p>`;
 }
 
-const PLACES: readonly (readonly [keyof ShotDocument['chances'], string])[] = [
-  ['green', 'green'],
-  ['fairway', 'fairway'],
-  ['rough', 'rough'],
-  ['bunker', 'sand'],
-  ['recovery', 'trees'],
-  ['penalty', 'penalty area'],
-  ['outOfBounds', 'out of bounds'],
-  ['unmapped', 'not mapped'],
-];
-
-const chances = (shot: ShotDocument): readonly (readonly [string, number])[] =>
-  PLACES.map(([key, name]) => [name, ballsIn100(shot.chances[key])] as const).filter(([, balls]) => balls > 0);
-
 function alternatives(shot: ShotDocument): Html | undefined {
   if (shot.alternatives.length === 0) return undefined;
   return html`<table class="else">
@@ -162,27 +132,14 @@ function alternatives(shot: ShotDocument): Html | undefined {
           html`<tr>
             <th scope="row">
               ${capital(optionWords(other.option))}, spot ${spotWords(other.spot, 'yd')}
-              ${other.costsMore < TIE ? undefined : html`<br /><span class="small">${other.why}</span>`}
+              ${other.costsMore < TIE_STROKES ? undefined : html`<br /><span class="small">${other.why}</span>`}
             </th>
-            <td>${other.costsMore < TIE ? 'a tie' : strokesWords(other.costsMore)}</td>
+            <td>${other.costsMore < TIE_STROKES ? 'a tie' : strokesWords(other.costsMore)}</td>
           </tr>`,
       )}
     </tbody>
   </table>`;
 }
-
-const EVIDENCE: { readonly [E in ShotDocument['evidence']]: string } = {
-  stated: 'the pattern is stated in the player file',
-  fitted: 'from balls of this club and swing',
-  claimed: 'the carry is claimed; no balls of it are measured, and the spread is the one usual for the handicap',
-  prior: 'no balls of it are measured; carry and spread are the ones usual for the handicap and the other clubs',
-  'short game': 'no balls of it are measured; the short game is the one usual for the handicap',
-};
-
-const evidenceWords = ({ evidence, doubt }: ShotDocument): string =>
-  evidence === 'fitted'
-    ? `${doubt.balls} ball${doubt.balls === 1 ? '' : 's'} of this club and swing`
-    : EVIDENCE[evidence];
 
 /** `, sure to ±0.04`, four times in five; nothing where no doubt is known. */
 export const sureWords = (expected: number, doubt: HoleDocument['doubt']): string =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ballsIn100, clubWords, lengthWords, spotWords, strokesWords } from './words.ts';
+import { ballsIn100, clubWords, hundredBalls, lengthWords, spotWords, strokesWords } from './words.ts';
 
 test.each([
   ['8I', '8-iron'],
@@ -12,6 +12,13 @@ test.each([
   ['Old Faithful', 'Old Faithful'],
 ])('%s is called %s', (club, words) => {
   expect(clubWords(club)).toBe(words);
+});
+
+test('chances of all places come to a hundred balls, each named one at least', () => {
+  expect(hundredBalls([0.598, 0.356, 0.016, 0.016, 0.008, 0.006])).toEqual([60, 36, 1, 1, 1, 1]);
+  expect(hundredBalls([1, 0, 0])).toEqual([100, 0, 0]);
+  expect(hundredBalls([1 / 3, 1 / 3, 1 / 3]).reduce((a, b) => a + b, 0)).toBe(100);
+  expect(hundredBalls([0.994, 0.002, 0.002, 0.002, 0.0001])).toEqual([97, 1, 1, 1, 0]);
 });
 
 test('chances are balls in 100, at least 1 when not nought', () => {

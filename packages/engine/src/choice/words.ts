@@ -25,6 +25,23 @@ export const strokesWords = (n: number): string => {
 export const ballsIn100 = (chance: number): number =>
   chance < NOUGHT_CHANCE ? 0 : Math.max(1, Math.round(100 * chance));
 
+/**
+ * Chances that sum to 1 as balls that sum to 100: whole, 1 at least for each that is not nought. What rounding adds or takes goes to the
+ * largest remainders, and a 1 that had to be given is taken from the commonest.
+ */
+export function hundredBalls(chances: readonly number[]): number[] {
+  const balls = chances.map((c) => (c < NOUGHT_CHANCE ? 0 : Math.max(1, Math.floor(100 * c))));
+  const told = balls.map((n, i) => ({ n, i, left: 100 * (chances[i] ?? 0) - n })).filter(({ n }) => n > 0);
+  for (let over = balls.reduce((a, b) => a + b, 0) - 100; over !== 0 && told.length > 0; over -= Math.sign(over)) {
+    const give = over < 0;
+    const may = give ? told : told.filter(({ i }) => (balls[i] ?? 0) > 1);
+    const next = may.reduce((a, b) => ((give ? b.left > a.left : (balls[b.i] ?? 0) > (balls[a.i] ?? 0)) ? b : a));
+    balls[next.i] = (balls[next.i] ?? 0) + (give ? 1 : -1);
+    next.left += give ? -1 : 1;
+  }
+  return balls;
+}
+
 /** A club's name in fine words: "8I" is the 8-iron, "DR" the driver, "54" the 54°. What is not known stays as it is spelt. */
 export function clubWords(club: string): string {
   const kind = readClub(club);
