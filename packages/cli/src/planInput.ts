@@ -1,5 +1,15 @@
 import { type Fault, type GroundFile, readPlayer, wordFault } from '@leeway/contract';
-import { canPlay, type HoleGround, playerModel, type PlayerModel } from '@leeway/engine';
+import {
+  bagOf,
+  canPlay,
+  handicapIndexOf,
+  type HoleGround,
+  isStated,
+  type PlayerFile,
+  playerModel,
+  STANDARD_BAG,
+  type PlayerModel,
+} from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
@@ -74,6 +84,7 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
     const found = hole === undefined ? 'no hole' : `hole ${hole}`;
     return refuse(io, 'no-such-hole', groundPath, found, numbers === '' ? 'a hole' : `one of ${numbers}`);
   }
+  tellFaults(assumed(file.value, playerPath), io, playerPath);
   const player = playerModel(file.value);
   if (!canPlay(player)) {
     return refuse(
@@ -85,6 +96,26 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
     );
   }
   return { units, player, ground: ground.value, groundPath, holes };
+}
+
+/** What a Player file leaves to be assumed. */
+function assumed(player: PlayerFile, file: string): Fault[] {
+  if (isStated(player)) return [];
+  const note = (code: string, found: string, expected: string, done: string): Fault => ({
+    code,
+    level: 'note',
+    file,
+    found,
+    expected,
+    done,
+  });
+  const faults: Fault[] = [];
+  if (player.handicapIndex === undefined) {
+    const done = `${handicapIndexOf(player)} is assumed`;
+    faults.push(note('assumed-handicap', 'no handicap', 'handicapIndex', done));
+  }
+  if (bagOf(player) === STANDARD_BAG) faults.push(note('assumed-bag', 'no clubs', 'clubs', 'a usual bag is assumed'));
+  return faults;
 }
 
 export function refuse(io: Io, code: string, file: string, found: string, expected: string): undefined {
