@@ -113,3 +113,12 @@ export function narrowestOf(arsenal: Arsenal, classes: readonly Runs[]): Uint8Ar
   }
   return narrowest;
 }
+
+/** For each run class the widest cloud that these strokes have in it: place in `WIDTHS_M`; -1 where they have none. */
+export function widestOf(weapons: Iterable<Weapon>, classes: readonly Runs[]): Int8Array {
+  const widest = new Int8Array(classes.length).fill(-1);
+  for (const { fine, coarse, runClass } of weapons) {
+    runClass.forEach((k, p) => (widest[k] = Math.max(widest[k]!, fine.width[p]!, coarse.width[p]!)));
+  }
+  return widest;
+}

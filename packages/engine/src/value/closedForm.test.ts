@@ -30,6 +30,7 @@ function meanCost(cost: (x: number) => number, edge: number, water: number, sigm
     // Simpson over the cell
     p.cells[i] = x > edge ? water : (cost(x - 0.5) + 4 * cost(x) + cost(x + 0.5)) / 6;
   }
+  p.changed();
   p.refresh();
   const clouds = cloudsOf([part(1, 0, sigma)], FINE);
   const level = Math.max(0, clouds.width[0]! - (WIDTHS_M.length - WIDE_WIDTHS.length));

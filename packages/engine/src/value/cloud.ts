@@ -14,6 +14,8 @@ export interface Clouds {
   readonly first: Int32Array;
   /** Width of each part's clouds: place in `WIDTHS_M`. */
   readonly width: Uint8Array;
+  /** Width of each cloud, metres. */
+  readonly sdM: Float64Array;
 }
 
 /** All widths, narrowest first: those kept near the flag, then the wide ones. */
@@ -145,5 +147,6 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     acrossM: Float64Array.from(out, (c) => c.r),
     first: Int32Array.from({ length: parts.length + 1 }, (_, p) => out.filter((c) => c.p < p).length),
     width,
+    sdM: Float64Array.from(out, (c) => WIDTHS_M[width[c.p]!]!),
   };
 }

@@ -1,8 +1,8 @@
 import type { Weapon } from './arsenal.ts';
-import { WIDTHS_M, type Clouds } from './cloud.ts';
+import type { Clouds } from './cloud.ts';
 import { isNear, type Field } from './field.ts';
 import type { Relief } from './relief.ts';
-import type { RunLayer } from './sheet.ts';
+import type { Level } from './sheet.ts';
 
 /** Largest chance of having to play the same stroke again that the fixed point is trusted with. */
 const MOST_REPLAYED = 0.97;
@@ -10,7 +10,7 @@ const MOST_REPLAYED = 0.97;
 const NEAR_ONLY = 5;
 /** Wet balls of a cloud fewer than this are put together with the stroke's other few, and priced at their middle. */
 const FEW = 4e-4;
-const FEW_WIDTH = WIDTHS_M.length - 3;
+const FEW_SD_M = 8;
 
 /**
  * What a stroke costs: the mean over its clouds of what the ground there costs.
@@ -46,7 +46,7 @@ export class Evaluator {
   }
 
   private sum(w: Weapon, clouds: Clouds, u: number, v: number, bearing: number, fromHere: number): void {
-    const { weight, alongM, acrossM, width, first } = clouds;
+    const { alongM, acrossM, width, first } = clouds;
     const sin = Math.sin(bearing);
     const cos = Math.cos(bearing);
     this.ahead = 0;
@@ -58,74 +58,85 @@ export class Evaluator {
       const k = width[p]!;
       const further = w.furtherM[p]!;
       const wide = this.field.wide.layers[w.runClass[p]!]!;
-      const close = k <= NEAR_ONLY ? this.field.near.layers[w.runClass[p]!] : undefined;
-      const near = close !== undefined && k >= close.first ? close : undefined;
-      const level = Math.max(0, k - NEAR_ONLY - wide.first);
-      for (let n = first[p]!; n < first[p + 1]!; n++) {
+      const level = wide.levels[Math.max(0, k - NEAR_ONLY - wide.first)]!;
+      const near = k <= NEAR_ONLY ? this.field.near.layers[w.runClass[p]!] : undefined;
+      const from = first[p]!;
+      const to = first[p + 1]!;
+      if (near === undefined || k < near.first) {
+        this.add(level, clouds, from, to, u, v, sin, cos, further, fromHere);
+        continue;
+      }
+      const close = near.levels[k - near.first]!;
+      for (let n = from; n < to; n++) {
         const a = alongM[n]! + further;
-        const x = u + a * sin + acrossM[n]! * cos;
-        const y = v + a * cos - acrossM[n]! * sin;
-        if (near !== undefined && isNear(x, y)) this.add(near, k - near.first, weight[n]!, x, y, k, u, v, fromHere);
-        else this.add(wide, level, weight[n]!, x, y, k, u, v, fromHere);
+        const here = isNear(u + a * sin + acrossM[n]! * cos, v + a * cos - acrossM[n]! * sin) ? close : level;
+        this.add(here, clouds, n, n + 1, u, v, sin, cos, further, fromHere);
       }
     }
     if (this.few > 0) {
       const x = this.fewU / this.few;
       const y = this.fewV / this.few;
-      this.drown(this.few, x - u, y - v, x, y, FEW_WIDTH, fromHere);
+      this.drown(this.few, x - u, y - v, x, y, FEW_SD_M, fromHere);
     }
   }
 
-  /** One cloud: dry ground leads on, out of bounds is replayed, and what is wet is either. */
+  /** Clouds of one part: dry ground leads on, out of bounds is replayed, and what is wet is either. Places beyond the grid read its edge. */
   private add(
-    layer: RunLayer,
-    level: number,
-    weight: number,
-    x: number,
-    y: number,
-    width: number,
+    level: Level,
+    clouds: Clouds,
+    from: number,
+    to: number,
     u: number,
     v: number,
+    sin: number,
+    cos: number,
+    further: number,
     fromHere: number,
   ): void {
-    const dry = layer.dry.levels[level]!;
-    const { u0, v0, stepM, columns, rows } = layer.dry.shape.grids[level]!;
-    // bilinear weights, shared by all that is read here; places beyond the grid read its edge
-    let gx = (x - u0) / stepM;
-    let gy = (y - v0) / stepM;
-    gx = gx < 0 ? 0 : gx > columns - 1.000001 ? columns - 1.000001 : gx;
-    gy = gy < 0 ? 0 : gy > rows - 1.000001 ? rows - 1.000001 : gy;
-    const i = gx | 0;
-    const j = gy | 0;
-    const fx = gx - i;
-    const fy = gy - j;
-    const at = j * columns + i;
-    const w10 = fx * (1 - fy);
-    const w01 = (1 - fx) * fy;
-    const w11 = fx * fy;
-    const w00 = 1 - fx - w01;
-    this.ahead +=
-      weight * (w00 * dry[at]! + w10 * dry[at + 1]! + w01 * dry[at + columns]! + w11 * dry[at + columns + 1]!);
-    if (layer.out !== undefined) {
-      const out = layer.out.levels[level]!;
-      this.replayed +=
-        weight * (w00 * out[at]! + w10 * out[at + 1]! + w01 * out[at + columns]! + w11 * out[at + columns + 1]!);
+    const { weight, alongM, acrossM } = clouds;
+    const { u0, v0, perM, columns, lastX, lastY, dry, out, wet } = level;
+    let ahead = 0;
+    let replayed = 0;
+    for (let n = from; n < to; n++) {
+      const a = alongM[n]! + further;
+      const r = acrossM[n]!;
+      const x = u + a * sin + r * cos;
+      const y = v + a * cos - r * sin;
+      let gx = (x - u0) * perM;
+      let gy = (y - v0) * perM;
+      gx = gx < 0 ? 0 : gx > lastX ? lastX : gx;
+      gy = gy < 0 ? 0 : gy > lastY ? lastY : gy;
+      const i = gx | 0;
+      const j = gy | 0;
+      const at = j * columns + i;
+      const fx = gx - i;
+      const fy = gy - j;
+      const w = weight[n]!;
+      // bilinear weights, shared by all that is read here
+      const w11 = w * fx * fy;
+      const w10 = w * fx - w11;
+      const w01 = w * fy - w11;
+      const w00 = w - w * fx - w01;
+      ahead += w00 * dry[at]! + w10 * dry[at + 1]! + w01 * dry[at + columns]! + w11 * dry[at + columns + 1]!;
+      if (out !== undefined) {
+        replayed += w00 * out[at]! + w10 * out[at + 1]! + w01 * out[at + columns]! + w11 * out[at + columns + 1]!;
+      }
+      if (wet === undefined) continue;
+      const drowned = w00 * wet[at]! + w10 * wet[at + 1]! + w01 * wet[at + columns]! + w11 * wet[at + columns + 1]!;
+      if (drowned > FEW) this.drown(drowned, x - u, y - v, x, y, clouds.sdM[n]!, fromHere);
+      else if (drowned > 0) {
+        this.few += drowned;
+        this.fewU += drowned * x;
+        this.fewV += drowned * y;
+      }
     }
-    if (layer.wet === undefined) return;
-    const wet = layer.wet.levels[level]!;
-    const chance = w00 * wet[at]! + w10 * wet[at + 1]! + w01 * wet[at + columns]! + w11 * wet[at + columns + 1]!;
-    const drowned = weight * chance;
-    if (drowned > FEW) this.drown(drowned, x - u, y - v, x, y, width, fromHere);
-    else if (drowned > 0) {
-      this.few += drowned;
-      this.fewU += drowned * x;
-      this.fewV += drowned * y;
-    }
+    this.ahead += ahead;
+    this.replayed += replayed;
   }
 
-  private drown(wet: number, du: number, dv: number, x: number, y: number, width: number, fromHere: number): void {
+  private drown(wet: number, du: number, dv: number, x: number, y: number, sdM: number, fromHere: number): void {
     if (this.relief === undefined) return;
-    this.relief.at(x, y, du, dv, WIDTHS_M[width]!);
+    this.relief.at(x, y, du, dv, sdM);
     const { legal, strokes } = this.relief;
     if (strokes < fromHere) {
       this.ahead += wet * legal * (1 + strokes);

@@ -2,6 +2,7 @@ import type { HoleGround } from '../ground/hole.ts';
 import type { Pattern, PlayerModel } from '../player/option.ts';
 import { arsenalOf, narrowestOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
+import { WIDTHS_M } from './cloud.ts';
 import { flowOf } from './flow.ts';
 import { Lattice, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
@@ -111,16 +112,23 @@ export class Field {
     return lie === PENALTY || lie === OUT ? NaN : this.strokesFrom(lie, u, v);
   }
 
-  /** Takes the lattices' values into the sheets, for ground between two distances from the flag. */
-  refresh(fromM: number, toM: number): void {
+  /** Takes the lattices' values into the sheets, for ground between two distances from the flag; `ready` blurs them. */
+  compose(fromM: number, toM: number): void {
     if (fromM < NEAR_M * Math.SQRT2) {
-      this.compose(this.near, fromM, toM);
+      this.composeSheet(this.near, fromM, toM);
       this.averageNear();
     }
-    this.compose(this.wide, fromM - 1, toM + 1);
+    this.composeSheet(this.wide, fromM - 1, toM + 1);
   }
 
-  private compose(sheet: Sheet, fromM: number, toM: number): void {
+  /** Makes the sheets ready to be read: all of them, or for each run class up to a width only (place in `WIDTHS_M`; -1 for none). */
+  ready(widest?: Int8Array): void {
+    const to = (k: number): number => (widest === undefined ? WIDTHS_M.length - 1 : widest[k]!);
+    this.near.refresh((k) => Math.min(to(k), NEAR_WIDTHS.length - 1));
+    this.wide.refresh((k) => (to(k) < 0 ? -1 : Math.max(0, to(k) - (NEAR_WIDTHS.length - 1))));
+  }
+
+  private composeSheet(sheet: Sheet, fromM: number, toM: number): void {
     const { u0, v0, stepM, columns, rows } = sheet.grid;
     const wide = sheet === this.wide;
     let [c0, c1, r0, r1] = [columns, -1, rows, -1];
@@ -149,7 +157,7 @@ export class Field {
         sheet.strokes[i] = sum;
       }
     }
-    if (c1 >= 0) sheet.refresh({ c0, c1, r0, r1 });
+    if (c1 >= 0) sheet.changed({ c0, c1, r0, r1 });
   }
 
   /** Wide cells within the near square are means of its cells. */

@@ -121,36 +121,45 @@ export function pyramidShape(base: Grid, widths: readonly Width[]): PyramidShape
 /** One quantity: its base cells, which the owner writes, and its blurred levels. */
 export class Pyramid {
   readonly shape: PyramidShape;
-  readonly cells: Float64Array;
-  readonly levels: readonly Float64Array[];
-  private readonly across: Float64Array;
-  private readonly line: Float64Array;
+  readonly cells: Float32Array;
+  readonly levels: readonly Float32Array[];
+  /** For each level what has changed below it since it was last blurred. */
+  private readonly pending: (Patch | undefined)[];
+  private readonly across: Float32Array;
+  private readonly line: Float32Array;
 
   constructor(shape: PyramidShape) {
     this.shape = shape;
-    this.cells = new Float64Array(shape.base.columns * shape.base.rows);
-    this.levels = shape.grids.map((g) => new Float64Array(g.columns * g.rows));
-    this.across = new Float64Array(shape.base.columns * shape.base.rows);
-    this.line = new Float64Array(shape.base.columns + 128);
+    this.cells = new Float32Array(shape.base.columns * shape.base.rows);
+    this.levels = shape.grids.map((g) => new Float32Array(g.columns * g.rows));
+    this.pending = shape.grids.map(() => undefined);
+    this.across = new Float32Array(shape.base.columns * shape.base.rows);
+    this.line = new Float32Array(shape.base.columns + 128);
   }
 
-  /** Blurs again all that the patch of base cells can have changed. */
-  refresh(patch?: Patch): void {
+  /** Notes that a patch of base cells has changed; without one, all of them. */
+  changed(patch?: Patch): void {
+    const { columns, rows } = this.shape.base;
+    this.pending[0] = joined(this.pending[0], patch ?? { c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 });
+  }
+
+  /** Blurs again, up to a level, all that the changes noted since can have changed. */
+  refresh(last = this.levels.length - 1): void {
     const { base, grids, taps } = this.shape;
-    let from = this.cells;
-    let grid = base;
-    let dirty = patch ?? { c0: 0, c1: base.columns - 1, r0: 0, r1: base.rows - 1 };
-    grids.forEach((next, k) => {
+    for (let k = 0; k <= last; k++) {
+      const changed = this.pending[k];
+      if (changed === undefined) continue;
       const t = taps[k]!;
-      const to = this.levels[k]!;
-      dirty = reached(dirty, t, next);
-      this.blur(from, grid, to, next, t, dirty);
-      from = to;
-      grid = next;
-    });
+      const to = grids[k]!;
+      const dirty = reached(changed, t, to);
+      if (k === 0) this.blur(this.cells, base, this.levels[0]!, to, t, dirty);
+      else this.blur(this.levels[k - 1]!, grids[k - 1]!, this.levels[k]!, to, t, dirty);
+      this.pending[k] = undefined;
+      if (k + 1 < grids.length) this.pending[k + 1] = joined(this.pending[k + 1], dirty);
+    }
   }
 
-  private blur(from: Float64Array, a: Grid, to: Float64Array, b: Grid, t: Taps, dirty: Patch): void {
+  private blur(from: Float32Array, a: Grid, to: Float32Array, b: Grid, t: Taps, dirty: Patch): void {
     const scale = t.halves ? 2 : 1;
     const firstRow = Math.max(0, scale * dirty.r0 + t.first);
     const lastRow = Math.min(a.rows - 1, scale * dirty.r1 + t.first + t.weights.length - 1);
@@ -159,7 +168,7 @@ export class Pyramid {
   }
 
   /** One input row across, into `across`. Weights come in fours, padded with noughts. */
-  private blurRow(from: Float64Array, a: Grid, b: Grid, t: Taps, dirty: Patch, r: number): void {
+  private blurRow(from: Float32Array, a: Grid, b: Grid, t: Taps, dirty: Patch, r: number): void {
     const scale = t.halves ? 2 : 1;
     const { weights } = t;
     const n = weights.length;
@@ -192,7 +201,7 @@ export class Pyramid {
   }
 
   /** One output row, down the columns of `across`. */
-  private blurColumns(a: Grid, to: Float64Array, b: Grid, t: Taps, dirty: Patch, r: number): void {
+  private blurColumns(a: Grid, to: Float32Array, b: Grid, t: Taps, dirty: Patch, r: number): void {
     const { weights, first } = t;
     const { across } = this;
     const top = (t.halves ? 2 : 1) * r + first;
@@ -222,6 +231,17 @@ export class Pyramid {
   }
 }
 
+/** The smallest rectangle that holds both. */
+export const joined = (a: Patch | undefined, b: Patch): Patch =>
+  a === undefined
+    ? b
+    : {
+        c0: Math.min(a.c0, b.c0),
+        c1: Math.max(a.c1, b.c1),
+        r0: Math.min(a.r0, b.r0),
+        r1: Math.max(a.r1, b.r1),
+      };
+
 /** The outputs whose taps touch the dirty inputs. */
 function reached(d: Patch, t: Taps, next: Grid): Patch {
   const scale = t.halves ? 2 : 1;
@@ -238,7 +258,7 @@ function reached(d: Patch, t: Taps, next: Grid): Patch {
 }
 
 /** Bilinear read of a level; places outside the grid read its nearest edge. */
-export function readLevel(level: Float64Array, g: Grid, u: number, v: number): number {
+export function readLevel(level: Float32Array, g: Grid, u: number, v: number): number {
   const x = Math.min(g.columns - 1.000001, Math.max(0, (u - g.u0) / g.stepM));
   const y = Math.min(g.rows - 1.000001, Math.max(0, (v - g.v0) / g.stepM));
   const i = x | 0;

@@ -3,6 +3,20 @@ import type { Flow } from './flow.ts';
 import { Pyramid, pyramidShape, type Grid, type Patch, type Width } from './pyramid.ts';
 import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
 
+/** One width of a run class, ready to be read: bilinear samples on a grid, `perM` cells a metre from (u0, v0). */
+export interface Level {
+  readonly u0: number;
+  readonly v0: number;
+  readonly perM: number;
+  readonly columns: number;
+  /** The last places that can be read, in cells. */
+  readonly lastX: number;
+  readonly lastY: number;
+  readonly dry: Float32Array;
+  readonly out: Float32Array | undefined;
+  readonly wet: Float32Array | undefined;
+}
+
 /** What a ball of one run class costs by where it pitches: pyramids of strokes from dry ground and of the chances of being out and wet. */
 export interface RunLayer {
   readonly runsM: Runs;
@@ -11,8 +25,8 @@ export interface RunLayer {
   /** For each cell the one in which a ball that pitches there stops; `undefined` for balls that stop where they pitch. */
   readonly stops: Int32Array | undefined;
   readonly dry: Pyramid;
-  readonly out: Pyramid | undefined;
-  readonly wet: Pyramid | undefined;
+  /** From `first` on. */
+  readonly levels: readonly Level[];
 }
 
 /** Square cells over the ground: of which kind each is, what a ball at rest there costs, and what one that pitches there does. */
@@ -94,30 +108,55 @@ export class Sheet {
       if (cells.every((x) => x === 0)) return undefined;
       const p = new Pyramid(shape);
       for (let i = 0; i < cells.length; i++) p.cells[i] = cells[stops === undefined ? i : stops[i]!]!;
+      p.changed();
       p.refresh();
       return p;
     };
-    return { runsM, first, stops, dry: new Pyramid(shape), out: fixed(this.outShare), wet: fixed(this.wetShare) };
+    const dry = new Pyramid(shape);
+    const out = fixed(this.outShare);
+    const wet = fixed(this.wetShare);
+    const levels = shape.grids.map((g, k) => ({
+      u0: g.u0,
+      v0: g.v0,
+      perM: 1 / g.stepM,
+      columns: g.columns,
+      lastX: g.columns - 1.000001,
+      lastY: g.rows - 1.000001,
+      dry: dry.levels[k]!,
+      out: out?.levels[k],
+      wet: wet?.levels[k],
+    }));
+    return { runsM, first, stops, dry, levels };
   }
 
-  /** Takes changed strokes into every layer. */
-  refresh(changed: Patch): void {
+  /** Takes changed strokes into every layer; they can be read after `refresh`. */
+  changed(patch: Patch): void {
     const { columns, rows, stepM } = this.grid;
     for (const layer of this.layers) {
       if (layer === undefined) continue;
       const { runsM, stops, dry } = layer;
       const more = Math.ceil(Math.max(...runsM) / stepM);
-      const c0 = Math.max(0, changed.c0 - more);
-      const c1 = Math.min(columns - 1, changed.c1 + more);
-      const r0 = Math.max(0, changed.r0 - more);
-      const r1 = Math.min(rows - 1, changed.r1 + more);
+      const c0 = Math.max(0, patch.c0 - more);
+      const c1 = Math.min(columns - 1, patch.c1 + more);
+      const r0 = Math.max(0, patch.r0 - more);
+      const r1 = Math.min(rows - 1, patch.r1 + more);
       for (let r = r0; r <= r1; r++) {
         const end = r * columns + c1;
         if (stops === undefined) for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[i]!;
         else for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[stops[i]!]!;
       }
-      dry.refresh({ c0, c1, r0, r1 });
+      dry.changed({ c0, c1, r0, r1 });
     }
+  }
+
+  /** Blurs what has changed, for each run class up to its widest width that will be read: place in this sheet's widths, -1 for none. */
+  refresh(widest: (runClass: number) => number): void {
+    this.layers.forEach((layer, k) => {
+      if (layer === undefined) return;
+      const last = layer.dry.levels.length - 1;
+      const to = widest(k);
+      if (to >= 0) layer.dry.refresh(Math.min(last, Math.max(0, to - layer.first)));
+    });
   }
 }
 

@@ -1,3 +1,4 @@
+import { widestOf, type Weapon } from './arsenal.ts';
 import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
@@ -31,11 +32,11 @@ export interface Solved {
  */
 export function solveField(field: Field, patience: Patience): Solved {
   const nodes = field.nodes();
-  field.refresh(0, Infinity);
+  field.compose(0, Infinity);
   const relief = field.water ? new Relief(field) : undefined;
   relief?.refresh(0, Infinity);
   const evaluator = new Evaluator(field, relief);
-  const bands = bandsOf(nodes);
+  const bands = bandsOf(field, nodes);
   // how much of what a band leads to has moved since the band was last worked
   const stale = bands.map(() => Infinity);
   const reachM = relief === undefined ? OVERSHOOT_M : DROPS_BACK_M;
@@ -45,6 +46,7 @@ export function solveField(field: Field, patience: Patience): Solved {
     bands.forEach((band, k) => {
       if (stale[k]! <= patience.tolerance / 4) return;
       let moved = 0;
+      field.ready(band.widest);
       for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node, sweeps));
       stale[k] = 0;
       bands.forEach((other, j) => {
@@ -52,10 +54,11 @@ export function solveField(field: Field, patience: Patience): Solved {
       });
       // a band's lattice reaches into its neighbours, by up to two steps
       const margin = band.toM < 110 ? 8 : band.toM < 216 ? 11 : band.toM < 430 ? 17 : 26;
-      field.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
+      field.compose(Math.max(0, band.fromM - margin), band.toM + margin);
       relief?.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
     });
   }
+  field.ready();
   const residual = Math.max(0, ...stale);
   const status = {
     states: nodes.length,
@@ -88,9 +91,11 @@ interface Band {
   readonly fromM: number;
   readonly toM: number;
   readonly nodes: Node[];
+  /** For each run class the widest cloud that its states read. */
+  readonly widest: Int8Array;
 }
 
-function bandsOf(nodes: readonly Node[]): Band[] {
+function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
   const bands: Band[] = [];
   let fromM = 0;
   let k = 0;
@@ -98,7 +103,11 @@ function bandsOf(nodes: readonly Node[]): Band[] {
     const toM = k < BANDS_M.length ? BANDS_M[k]! : BANDS_M.at(-1)! + 50 * (k - BANDS_M.length + 1);
     const inside: Node[] = [];
     while (i < nodes.length && nodes[i]!.distanceM <= toM) inside.push(nodes[i++]!);
-    bands.push({ fromM, toM, nodes: inside });
+    const played = new Set<Weapon>();
+    for (const { lie, distanceM } of inside) {
+      for (const w of worthTrying(field.arsenal.get(lie)!, distanceM)) played.add(w);
+    }
+    bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes) });
     fromM = toM;
   }
   return bands;
