@@ -1,8 +1,8 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { readPlayer } from '@leeway/contract';
-import { type CarryEntry, type CarryGap, playerModel, randomFrom } from '@leeway/engine';
+import { type CarriesDocument, carriesSchema, readPlayer } from '@leeway/contract';
+import { playerModel, randomFrom } from '@leeway/engine';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { COMMON_OPTIONS, parseArguments } from './arguments.ts';
 import { carries } from './carries.ts';
@@ -42,13 +42,8 @@ async function run(...args: string[]): Promise<{ code: number; out: string; err:
   return { code, out, err };
 }
 
-interface Document {
-  readonly version: number;
-  readonly entries: readonly CarryEntry[];
-  readonly gaps: readonly CarryGap[];
-  readonly faults: readonly { readonly code: string }[];
-}
-const parsed = (text: string): Document => JSON.parse(text) as Document;
+/** Every document is checked against the published schema. */
+const parsed = (text: string): CarriesDocument => carriesSchema.parse(JSON.parse(text));
 
 describe('leeway carries', () => {
   it('tables every club from shots alone, with the count of its balls', async () => {

@@ -1,4 +1,4 @@
-import { readPlayer } from '@leeway/contract';
+import { CARRIES_VERSION, readPlayer } from '@leeway/contract';
 import { carryEntry, type CarryEntry, carryGaps, claimedOf, fittedPlayer, fitSession, isStated } from '@leeway/engine';
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
@@ -67,7 +67,9 @@ async function runCarries(given: Given, io: Io): Promise<number> {
     io.err(`${path}: written\n`);
   }
   const gaps = carryGaps(entries);
-  if (given.flag('json')) io.out(`${JSON.stringify({ version: 1, entries, gaps, faults: input.faults })}\n`);
-  else io.out(carriesText(player, entries, gaps, units));
+  if (given.flag('json')) {
+    const document = { version: CARRIES_VERSION, entries, gaps, faults: input.faults };
+    io.out(`${JSON.stringify(document)}\n`);
+  } else io.out(carriesText(player, entries, gaps, units));
   return 0;
 }

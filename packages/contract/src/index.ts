@@ -1,3 +1,4 @@
+export * from './carries.ts';
 export * from './fault.ts';
 export * from './ground.ts';
 export * from './json.ts';

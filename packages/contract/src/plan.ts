@@ -131,5 +131,5 @@ export type HoleDocument = PlanDocument['holes'][number];
 export type StrokeDocument = z.infer<typeof stroke>;
 
 /** JSON Schemas (2020-12) of the two documents. */
-export const planJsonSchema = (): object => z.toJSONSchema(planSchema);
-export const shotJsonSchema = (): object => z.toJSONSchema(shotSchema);
+export const planJsonSchema = (): object => ({ title: 'Plan', ...z.toJSONSchema(planSchema) });
+export const shotJsonSchema = (): object => ({ title: 'Shot', ...z.toJSONSchema(shotSchema) });

@@ -78,11 +78,6 @@ describe('a Player file', () => {
     expect(schema).toContain('"additionalProperties":false');
   });
 
-  it('has that schema in the docs; vitest -u renews it', async () => {
-    const text = `${JSON.stringify(playerJsonSchema(), null, 2)}\n`;
-    await expect(text).toMatchFileSnapshot('../../../docs/schemas/player.schema.json');
-  });
-
   it.each<[string, object, string]>([
     ['another version', { version: 2 }, 'refused version version: 2 / 1'],
     ['no name', { name: undefined }, 'refused missing name: nothing / a text'],
