@@ -1,4 +1,12 @@
-import { type CarryEntry, type CarryGap, handicapIndexOf, isFullSwing, type PlayerFile, YARD_M } from '@leeway/engine';
+import {
+  type CarryEntry,
+  type CarryGap,
+  handicapIndexOf,
+  isFullSwing,
+  onCourseOf,
+  type PlayerFile,
+  YARD_M,
+} from '@leeway/engine';
 import type { Units } from './quantities.ts';
 
 /** The table of carries as a coach reads it: longest first, figures in whole yards or metres, with what each column means below. */
@@ -37,6 +45,11 @@ export function carriesText(
     'all balls: the mean with the mishits in. length, direction: two good strikes in three are within this of the mean. mishits: in 100.',
     'more: further balls until the carry is known to within 2 yards. With few balls the figures lean on what players of this handicap do.',
   ];
+  const course = onCourseOf(player);
+  if (course.distanceSdPct > 0 || course.mishitShare > 0)
+    lines.push(
+      `These are the swing's figures. For the course a plan adds ${course.distanceSdPct.toFixed(1)} % of the carry to the length (in quadrature) and ${(100 * course.mishitShare).toFixed(0)} mishits in 100: onCourse in the Player file.`,
+    );
   const unhit = entries.filter((e) => e.n === 0).length;
   if (unhit > 0)
     lines.push(

@@ -8,7 +8,7 @@ import { carryBelief } from './ladder.ts';
 import { DRIVER_OFF_FAIRWAY, effectOf } from './lieEffect.ts';
 import type { Evidence, NormalPart, Option, Pattern, PatternDoubt, PlayerModel, PuttingRow } from './option.ts';
 import { fromLie, partsOf, tidyParts, widen } from './pattern.ts';
-import { factorsOf, onCoursePrior } from './prior.ts';
+import { factorsOf, onCourseOf } from './prior.ts';
 import { puttingPrior, puttingRows } from './putting.ts';
 import { pooledSpread } from './pooled.ts';
 import { shortGameOptions } from './shortGame.ts';
@@ -111,7 +111,7 @@ function swingsOf(file: PlayerFile, club: ClubInBag): readonly ClubSwing[] {
 
 function optionOf(file: PlayerFile, s: ClubSwing): Option {
   const { parts, doubt, evidence } = s.fitted?.fit ? fromFit(s.fitted, s.fitted.fit) : believed(file, s);
-  const course = file.onCourse ?? onCoursePrior(file);
+  const course = onCourseOf(file);
   const factors = factorsOf(readClub(s.club.name));
   const played = widen(parts, course.distanceSdPct / 100, course.mishitShare * factors.mishit);
   const name = s.fitted === undefined ? s.club.name : spelling(file, s.club, s.fitted);

@@ -1,5 +1,6 @@
 import { interpolateRows } from '../math/interpolate.ts';
 import { YARD_M } from '../quantity/units.ts';
+import type { OnCourse } from './file.ts';
 import { carryShareOf, isFullSwing, readClub, type ClubKind } from './club.ts';
 import {
   ASSUMED_INDEX,
@@ -48,13 +49,17 @@ export function spreadPrior(level: Level, club: string, swing: string): SpreadPr
 }
 
 /** What the course adds at a level, as it is written in a Player file: per cent of carry, and a share of balls. */
-export function onCoursePrior(level: Level): { readonly distanceSdPct: number; readonly mishitShare: number } {
+export function onCoursePrior(level: Level): OnCourse {
   const index = handicapIndexOf(level);
   return {
     distanceSdPct: round3(100 * line(COURSE_DISTANCE_SD_SHARE, index)),
     mishitShare: round3(Math.max(0.004, line(COURSE_MISHIT_SHARE, index))),
   };
 }
+
+/** What the course adds for a player: as the file says, else as the level has it. */
+export const onCourseOf = (file: Level & { readonly onCourse?: OnCourse }): OnCourse =>
+  file.onCourse ?? onCoursePrior(file);
 
 const round3 = (x: number): number => Math.round(x * 1000) / 1000;
 

@@ -7,7 +7,7 @@ import type { ClubInBag, PlayerFile, ShortGameParameters } from './file.ts';
 import { shortEffectOf } from './lieEffect.ts';
 import type { NormalPart, Option, Pattern } from './option.ts';
 import { fromLie } from './pattern.ts';
-import { onCoursePrior, shortGamePrior, spreadPrior } from './prior.ts';
+import { onCourseOf, shortGamePrior, spreadPrior } from './prior.ts';
 import { SHORT_SPREAD_BY_YD } from './priorTable.ts';
 
 /** Lengths of the ladder grow by a quarter, so that none is more than an eighth from a rung. */
@@ -56,7 +56,7 @@ interface ShortGameLevel extends Required<ShortGameParameters> {
 
 function shortGameLevel(file: PlayerFile): ShortGameLevel {
   const wedge = spreadPrior(file, 'sand wedge', 'full');
-  const course = file.onCourse ?? onCoursePrior(file);
+  const course = onCourseOf(file);
   return {
     directionSdDeg: wedge.directionSdDeg,
     ...shortGamePrior(file),
