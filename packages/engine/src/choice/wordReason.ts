@@ -43,7 +43,9 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
       const costs = reason.plain.shown.strokes - answer.strokes;
       const figures = `${strokesWords(answer.strokes)} and ${strokesWords(reason.plain.shown.strokes)}`;
       const why =
-        costs < TIE_STROKES ? `under ${strokesWords(TIE_STROKES)} apart` : 'the balls measured cannot tell them apart';
+        costs < TIE_STROKES
+          ? `under ${strokesWords(TIE_STROKES)} apart`
+          : 'what is known of the player cannot tell them apart';
       return `${capital(plainWords(reason.plain.kind))} with the ${optionWords(reason.plain.shown.priced.option)} is a tie: ${figures}, ${why}.`;
     }
     case 'depth': {
