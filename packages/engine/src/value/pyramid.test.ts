@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { NEAR_WIDTHS, Pyramid, pyramidShape, readLevel, WIDE_WIDTHS, type Grid } from './pyramid.ts';
+import type { Grid } from './blur.ts';
+import { NEAR_WIDTHS, Pyramid, pyramidShape, readLevel, WIDE_WIDTHS } from './pyramid.ts';
 
 const base: Grid = { u0: -99.5, v0: -119.5, stepM: 1, columns: 200, rows: 240 };
 

@@ -1,3 +1,5 @@
+import { Blur, reached, tapsFor, type Grid, type Patch, type Taps } from './blur.ts';
+
 /**
  * A quantity on the ground, blurred by round normal kernels of rising width, each width on a grid as coarse as it bears.
  * The mean of the quantity under a normal cloud is then one bilinear read at the cloud's centre.
@@ -28,61 +30,6 @@ export const WIDE_WIDTHS: readonly Width[] = [
   { sdM: 8 * Math.SQRT2, stepM: 4 },
   { sdM: 16, stepM: 4 },
 ];
-
-/** One grid of samples at (u0 + i step, v0 + j step). */
-export interface Grid {
-  readonly u0: number;
-  readonly v0: number;
-  readonly stepM: number;
-  readonly columns: number;
-  readonly rows: number;
-}
-
-/** A rectangle of the base grid's cells, ends included: what has changed. */
-export interface Patch {
-  readonly c0: number;
-  readonly c1: number;
-  readonly r0: number;
-  readonly r1: number;
-}
-
-interface Taps {
-  /** Weights for offsets first, first + 1, … from twice (or once) the output's index; in fours, noughts at the end. */
-  readonly weights: Float64Array;
-  readonly first: number;
-  readonly halves: boolean;
-}
-
-/**
- * Normal weights at whole offsets, or at half offsets when the output grid is half as fine (its samples lie midway between two inputs).
- * Rescaled so that the discrete variance is exact after the cut-off.
- */
-function tapsFor(variance: number, halves: boolean): Taps {
-  const sd = Math.sqrt(Math.max(variance, 1e-9));
-  const reach = Math.max(1, Math.ceil(3.3 * sd));
-  const first = halves ? 1 - reach : -reach;
-  const n = 2 * reach + (halves ? 0 : 1);
-  const offset = (k: number): number => first + k - (halves ? 0.5 : 0);
-  let at = variance;
-  let weights = new Float64Array(n);
-  for (let pass = 0; pass < 40; pass++) {
-    let sum = 0;
-    let second = 0;
-    for (let k = 0; k < n; k++) {
-      const w = Math.exp((-0.5 * offset(k) ** 2) / at);
-      weights[k] = w;
-      sum += w;
-      second += w * offset(k) ** 2;
-    }
-    weights = weights.map((w) => w / sum);
-    const got = second / sum;
-    if (Math.abs(got - variance) < 1e-9 || at > 50 * variance + 50) break;
-    at = Math.max(0.02, at + (variance - got));
-  }
-  const padded = new Float64Array(4 * Math.ceil(n / 4));
-  padded.set(weights);
-  return { weights: padded, first, halves };
-}
 
 /** The shape shared by every quantity on one base grid: grids and taps of its widths. */
 export interface PyramidShape {
@@ -125,16 +72,15 @@ export class Pyramid {
   readonly levels: readonly Float32Array[];
   /** For each level what has changed below it since it was last blurred. */
   private readonly pending: (Patch | undefined)[];
-  private readonly across: Float32Array;
-  private readonly line: Float32Array;
+  private readonly blur: Blur;
 
-  constructor(shape: PyramidShape) {
+  /** The blur may serve other pyramids on the same base grid too. */
+  constructor(shape: PyramidShape, blur = new Blur(shape.base)) {
     this.shape = shape;
     this.cells = new Float32Array(shape.base.columns * shape.base.rows);
     this.levels = shape.grids.map((g) => new Float32Array(g.columns * g.rows));
     this.pending = shape.grids.map(() => undefined);
-    this.across = new Float32Array(shape.base.columns * shape.base.rows);
-    this.line = new Float32Array(shape.base.columns + 128);
+    this.blur = blur;
   }
 
   /** Notes that a patch of base cells has changed; without one, all of them. */
@@ -152,81 +98,10 @@ export class Pyramid {
       const t = taps[k]!;
       const to = grids[k]!;
       const dirty = reached(changed, t, to);
-      if (k === 0) this.blur(this.cells, base, this.levels[0]!, to, t, dirty);
-      else this.blur(this.levels[k - 1]!, grids[k - 1]!, this.levels[k]!, to, t, dirty);
+      const from = k === 0 ? this.cells : this.levels[k - 1]!;
+      this.blur.apply(from, k === 0 ? base : grids[k - 1]!, this.levels[k]!, to, t, dirty);
       this.pending[k] = undefined;
       if (k + 1 < grids.length) this.pending[k + 1] = joined(this.pending[k + 1], dirty);
-    }
-  }
-
-  private blur(from: Float32Array, a: Grid, to: Float32Array, b: Grid, t: Taps, dirty: Patch): void {
-    const scale = t.halves ? 2 : 1;
-    const firstRow = Math.max(0, scale * dirty.r0 + t.first);
-    const lastRow = Math.min(a.rows - 1, scale * dirty.r1 + t.first + t.weights.length - 1);
-    for (let r = firstRow; r <= lastRow; r++) this.blurRow(from, a, b, t, dirty, r);
-    for (let r = dirty.r0; r <= dirty.r1; r++) this.blurColumns(a, to, b, t, dirty, r);
-  }
-
-  /** One input row across, into `across`. Weights come in fours, padded with noughts. */
-  private blurRow(from: Float32Array, a: Grid, b: Grid, t: Taps, dirty: Patch, r: number): void {
-    const scale = t.halves ? 2 : 1;
-    const { weights } = t;
-    const n = weights.length;
-    const { line, across } = this;
-    const width = dirty.c1 - dirty.c0 + 1;
-    const start = scale * dirty.c0 + t.first;
-    const span = scale * (width - 1) + n;
-    const row = r * a.columns;
-    const last = a.columns - 1;
-    for (let i = 0; i < span; i++) {
-      const c = start + i;
-      line[i] = from[row + (c < 0 ? 0 : c > last ? last : c)]!;
-    }
-    const out = r * b.columns + dirty.c0;
-    for (let k = 0; k < n; k += 4) {
-      const w0 = weights[k]!;
-      const w1 = weights[k + 1]!;
-      const w2 = weights[k + 2]!;
-      const w3 = weights[k + 3]!;
-      if (k === 0) {
-        for (let c = 0, i = k; c < width; c++, i += scale) {
-          across[out + c] = w0 * line[i]! + w1 * line[i + 1]! + w2 * line[i + 2]! + w3 * line[i + 3]!;
-        }
-      } else {
-        for (let c = 0, i = k; c < width; c++, i += scale) {
-          across[out + c]! += w0 * line[i]! + w1 * line[i + 1]! + w2 * line[i + 2]! + w3 * line[i + 3]!;
-        }
-      }
-    }
-  }
-
-  /** One output row, down the columns of `across`. */
-  private blurColumns(a: Grid, to: Float32Array, b: Grid, t: Taps, dirty: Patch, r: number): void {
-    const { weights, first } = t;
-    const { across } = this;
-    const top = (t.halves ? 2 : 1) * r + first;
-    const source = (k: number): number => Math.min(a.rows - 1, Math.max(0, top + k)) * b.columns;
-    const c0 = dirty.c0;
-    const c1 = dirty.c1;
-    const out = r * b.columns;
-    for (let k = 0; k < weights.length; k += 4) {
-      const r0 = source(k);
-      const r1 = source(k + 1);
-      const r2 = source(k + 2);
-      const r3 = source(k + 3);
-      const w0 = weights[k]!;
-      const w1 = weights[k + 1]!;
-      const w2 = weights[k + 2]!;
-      const w3 = weights[k + 3]!;
-      if (k === 0) {
-        for (let c = c0; c <= c1; c++) {
-          to[out + c] = w0 * across[r0 + c]! + w1 * across[r1 + c]! + w2 * across[r2 + c]! + w3 * across[r3 + c]!;
-        }
-      } else {
-        for (let c = c0; c <= c1; c++) {
-          to[out + c]! += w0 * across[r0 + c]! + w1 * across[r1 + c]! + w2 * across[r2 + c]! + w3 * across[r3 + c]!;
-        }
-      }
     }
   }
 }
@@ -241,21 +116,6 @@ export const joined = (a: Patch | undefined, b: Patch): Patch =>
         r0: Math.min(a.r0, b.r0),
         r1: Math.max(a.r1, b.r1),
       };
-
-/** The outputs whose taps touch the dirty inputs. */
-function reached(d: Patch, t: Taps, next: Grid): Patch {
-  const scale = t.halves ? 2 : 1;
-  const last = t.first + t.weights.length - 1;
-  const low = (i: number): number => Math.floor((i - last) / scale);
-  const high = (i: number): number => Math.ceil((i - t.first) / scale);
-  const clamp = (i: number, n: number): number => Math.min(n - 1, Math.max(0, i));
-  return {
-    c0: clamp(low(d.c0), next.columns),
-    c1: clamp(high(d.c1), next.columns),
-    r0: clamp(low(d.r0), next.rows),
-    r1: clamp(high(d.r1), next.rows),
-  };
-}
 
 /** Bilinear read of a level; places outside the grid read its nearest edge. */
 export function readLevel(level: Float32Array, g: Grid, u: number, v: number): number {

@@ -1,6 +1,7 @@
 import type { Runs } from './arsenal.ts';
 import type { Flow } from './flow.ts';
-import { Pyramid, pyramidShape, type Grid, type Patch, type Width } from './pyramid.ts';
+import { Blur, type Grid, type Patch } from './blur.ts';
+import { Pyramid, pyramidShape, type Width } from './pyramid.ts';
 import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
 
 /** One width of a run class, ready to be read: bilinear samples on a grid, `perM` cells a metre from (u0, v0). */
@@ -40,6 +41,7 @@ export class Sheet {
   readonly wetShare: Float64Array;
   /** Strokes from the dry part of a cell, times its share: written by the field. */
   readonly strokes: Float64Array;
+  private readonly blur: Blur;
   /** By run class; `undefined` where no stroke reads this sheet. */
   readonly layers: readonly (RunLayer | undefined)[];
 
@@ -56,6 +58,7 @@ export class Sheet {
     const columns = Math.round((box.u1 - box.u0) / cellM);
     const rows = Math.round((box.v1 - box.v0) / cellM);
     this.grid = { u0: box.u0 + cellM / 2, v0: box.v0 + cellM / 2, stepM: cellM, columns, rows };
+    this.blur = new Blur(this.grid);
     const n = columns * rows;
     this.strokes = new Float64Array(n);
     this.outShare = new Float64Array(n);
@@ -106,13 +109,13 @@ export class Sheet {
     const shape = pyramidShape(this.grid, widths.slice(first));
     const fixed = (cells: Float64Array): Pyramid | undefined => {
       if (cells.every((x) => x === 0)) return undefined;
-      const p = new Pyramid(shape);
+      const p = new Pyramid(shape, this.blur);
       for (let i = 0; i < cells.length; i++) p.cells[i] = cells[stops === undefined ? i : stops[i]!]!;
       p.changed();
       p.refresh();
       return p;
     };
-    const dry = new Pyramid(shape);
+    const dry = new Pyramid(shape, this.blur);
     const out = fixed(this.outShare);
     const wet = fixed(this.wetShare);
     const levels = shape.grids.map((g, k) => ({
