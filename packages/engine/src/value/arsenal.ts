@@ -33,6 +33,13 @@ export interface Weapon {
   readonly furtherM: Float64Array;
 }
 
+/** A stroke worth a closer look from some state: bearing in the play frame, and the strokes last found for it. */
+export interface Lead {
+  readonly weapon: Weapon;
+  bearing: number;
+  strokes: number;
+}
+
 /** All that a player can play, by the raster code of the lie. */
 export type Arsenal = ReadonlyMap<number, readonly Weapon[]>;
 

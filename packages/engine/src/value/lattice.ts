@@ -1,4 +1,4 @@
-import type { Weapon } from './arsenal.ts';
+import type { Lead } from './arsenal.ts';
 
 /**
  * Strokes from one lie, less the baseline, at nodes on the ground; bicubic (Catmull-Rom) between them. Round the flag the nodes stand
@@ -47,8 +47,8 @@ export interface Node {
   readonly lie: number;
   readonly mesh: Mesh;
   readonly at: number;
-  /** The options that were close to the best when all in range were last tried. */
-  readonly close: Weapon[];
+  /** The strokes that were close to the best when all in range were last tried. */
+  leads: readonly Lead[];
 }
 
 export class Lattice {
@@ -141,7 +141,7 @@ export class Lattice {
       if (needed === 0) return;
       const u = (square.first + (at % square.columns)) * square.stepM;
       const v = (square.first + Math.floor(at / square.columns)) * square.stepM;
-      out.push({ u, v, distanceM: Math.hypot(u, v), lie, mesh: square, at, close: [] });
+      out.push({ u, v, distanceM: Math.hypot(u, v), lie, mesh: square, at, leads: [] });
     });
     for (const mesh of this.rings) {
       mesh.needed.forEach((needed, at) => {
@@ -155,7 +155,7 @@ export class Lattice {
           lie,
           mesh,
           at,
-          close: [],
+          leads: [],
         });
       });
     }

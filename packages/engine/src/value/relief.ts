@@ -47,6 +47,7 @@ export class Relief {
   /** Index of the crossing for each direction and wet cell; -1 where the walk back found no edge. */
   private readonly crossingOf: Int32Array;
   private readonly crossings: Crossing[] = [];
+  private filled = false;
   /** Written by `at`: wet balls with a legal drop as a share of all wet ones, and the mean strokes from it. */
   legal = 0;
   strokes = 0;
@@ -167,24 +168,30 @@ export class Relief {
 
   /** Works the table out again, with the drops of crossings between two distances from the flag priced afresh. */
   refresh(fromM: number, toM: number): void {
+    let moved = false;
     for (const x of this.crossings) {
       if (Number.isNaN(x.strokes) || (x.distanceM >= fromM - BACK_M && x.distanceM <= toM)) {
-        x.strokes = this.cheapest(x)?.strokes ?? NaN;
+        const strokes = this.cheapest(x)?.strokes ?? NaN;
+        if (strokes !== x.strokes && !(Number.isNaN(strokes) && Number.isNaN(x.strokes))) moved = true;
+        x.strokes = strokes;
       }
     }
+    const plays = this.field.arsenal.has(PENALTY);
+    if (!moved && !plays && this.filled) return;
+    this.filled = true;
     const base = this.levels[0]!;
     base.sums.fill(0);
     const cells = base.columns * base.rows;
     const n = this.wetCells.length;
-    const plays = this.field.arsenal.has(PENALTY);
+    // NaN for a player who cannot play the ball as it lies
+    const asItLies = Float64Array.from(this.wetU, (u, i) =>
+      plays ? this.field.strokesFrom(PENALTY, u, this.wetV[i]!) - 1 : NaN,
+    );
     for (let d = 0; d < DIRECTIONS; d++) {
       for (let i = 0; i < n; i++) {
         const k = this.crossingOf[d * n + i]!;
         let strokes = k < 0 ? NaN : this.crossings[k]!.strokes;
-        if (plays) {
-          const asItLies = this.field.strokesFrom(PENALTY, this.wetU[i]!, this.wetV[i]!) - 1;
-          if (!(strokes < asItLies)) strokes = asItLies;
-        }
+        if (!(strokes < asItLies[i]!)) strokes = Number.isNaN(asItLies[i]) ? strokes : asItLies[i]!;
         const at = 3 * (d * cells + this.wetCells[i]!);
         const m = this.wetShare[i]!;
         base.sums[at]! += m;

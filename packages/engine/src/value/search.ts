@@ -1,4 +1,4 @@
-import type { Weapon } from './arsenal.ts';
+import type { Lead, Weapon } from './arsenal.ts';
 import type { Evaluator } from './evaluate.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 
@@ -20,21 +20,19 @@ export interface Found {
   readonly strokes: number;
 }
 
-/** How hard to look. */
+/** How hard to look among the leads. */
 export interface Effort {
-  /** Minima of the coarse rule that go on to the fine one, and rounds of polishing for the close ones of these. */
+  /** Leads that go on to the fine rule. */
   readonly kept: number;
+  /** Rounds of polishing for the close ones of these, and the first one's step. */
   readonly rounds: number;
+  readonly stepRad: number;
 }
-export const FULL: Effort = { kept: 10, rounds: 2 };
+export const FULL: Effort = { kept: 10, rounds: 2, stepRad: STEP_RAD / 2 };
 /** Enough for a first sweep, whose values will be worked again. */
-export const QUICK: Effort = { kept: 4, rounds: 1 };
-
-interface Lead {
-  weapon: Weapon;
-  bearing: number;
-  strokes: number;
-}
+export const QUICK: Effort = { kept: 4, rounds: 1, stepRad: STEP_RAD / 2 };
+/** For leads that were polished in an earlier sweep, on values that have hardly moved since. */
+export const AGAIN: Effort = { kept: 10, rounds: 1, stepRad: STEP_RAD / 5 };
 
 /** Whether a stroke of this reach is worth a thought at this distance from the flag. */
 export const inRange = (w: Weapon, distanceM: number): boolean =>
@@ -46,11 +44,7 @@ export function worthTrying(weapons: readonly Weapon[], distanceM: number): read
   return fitting.length > 0 ? fitting : weapons;
 }
 
-/**
- * The cheapest stroke of a pool from (u, v): all options at 21 aims by the coarse rule; every local minimum near the best goes to the
- * fine rule, and the close ones of these are polished. `fromHere` is V by the last sweep. Into `close`, if given, go the options that
- * the coarse rule puts within `KEEP_HALF` of the best.
- */
+/** The cheapest stroke of a pool from (u, v); `fromHere` is V by the last sweep. */
 export function cheapest(
   evaluator: Evaluator,
   pool: readonly Weapon[],
@@ -58,12 +52,15 @@ export function cheapest(
   v: number,
   fromHere: number,
   effort: Effort = FULL,
-  close?: Weapon[],
 ): Found {
+  return closest(evaluator, leadsOf(evaluator, pool, u, v, fromHere), u, v, fromHere, effort);
+}
+
+/** All options at 21 aims by the coarse rule: every local minimum near the best, cheapest first. */
+export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number, v: number, fromHere: number): Lead[] {
   const distanceM = Math.hypot(u, v);
   const atFlag = Math.atan2(-u, -v);
   const steps = pool.some((w) => inRange(w, distanceM)) ? STEPS : ROUND_STEPS;
-  const bests: number[] = [];
   const leads: Lead[] = [];
   const row = new Float64Array(2 * steps + 1);
   let best = Infinity;
@@ -75,7 +72,6 @@ export function cheapest(
       row[k] = q;
       if (q < least) least = q;
     }
-    bests.push(least);
     if (least > best + KEEP_HALF) continue;
     for (let k = 1; k < 2 * steps; k += 2) {
       const lower = Math.min(row[k - 1]!, row[k + 1]!);
@@ -92,27 +88,36 @@ export function cheapest(
       if (q < best) best = q;
     }
   }
-  if (close !== undefined) {
-    close.length = 0;
-    pool.forEach((w, i) => {
-      if (bests[i]! <= best + KEEP_HALF) close.push(w);
-    });
-  }
-  const kept = leads
+  return leads
     .filter((l) => l.strokes <= best + KEEP_COARSE)
     .sort((a, b) => a.strokes - b.strokes)
-    .slice(0, effort.kept);
-  let found: Found = kept[0]!;
+    .slice(0, FULL.kept);
+}
+
+/** The cheapest of the leads by the fine rule, the close ones polished; what is learnt is kept in them. */
+export function closest(
+  evaluator: Evaluator,
+  leads: readonly Lead[],
+  u: number,
+  v: number,
+  fromHere: number,
+  effort: Effort,
+): Found {
+  let found = leads[0]!;
   let bestFine = Infinity;
-  for (const lead of kept) {
+  const kept = Math.min(leads.length, effort.kept);
+  for (let i = 0; i < kept; i++) {
+    const lead = leads[i]!;
     lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
     if (lead.strokes < bestFine) [found, bestFine] = [lead, lead.strokes];
   }
-  if (effort.rounds === 0) return found;
-  const rivals = kept.filter((lead) => lead.strokes <= bestFine + KEEP_FINE);
-  for (const lead of rivals) {
-    const polished = polish(evaluator, lead, u, v, fromHere, effort.rounds);
-    if (polished.strokes < found.strokes) found = polished;
+  for (let i = 0; i < kept; i++) {
+    const lead = leads[i]!;
+    if (lead.strokes > bestFine + KEEP_FINE) continue;
+    const polished = polish(evaluator, lead, u, v, fromHere, effort.rounds, effort.stepRad);
+    lead.bearing = polished.bearing;
+    lead.strokes = polished.strokes;
+    if (lead.strokes < found.strokes) found = lead;
   }
   return found;
 }
@@ -125,7 +130,7 @@ export function polish(
   v: number,
   fromHere: number,
   rounds: number,
-  step = STEP_RAD / 2,
+  step: number,
 ): Found {
   const { weapon } = from;
   const cost = (bearing: number): number => evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);

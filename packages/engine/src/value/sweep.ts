@@ -3,16 +3,20 @@ import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
 import { Relief } from './relief.ts';
-import { cheapest, FULL, QUICK, worthTrying } from './search.ts';
+import { AGAIN, closest, FULL, leadsOf, QUICK, worthTrying } from './search.ts';
 import type { SolveStatus } from './solution.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
 const MOST_OVER_BASELINE = 2.5;
-/** Far edges of the bands that are worked from the flag outwards; then every 50 m. */
-const BANDS_M = [9, 20, 36, 58, 85, 118, 155, 200];
+/** A state that moves by more among its leads is looked at from scratch. */
+const MOVED_MUCH = 0.02;
+/** Far edges of the bands that are worked from the flag outwards; then every 108 m. */
+const BANDS_M = [9, 20, 40, 74, 130, 216];
 /** How far beyond a band its strokes finish, metres, without water and with drops that go back. */
 const OVERSHOOT_M = 40;
 const DROPS_BACK_M = 190;
+/** Without water, the share of a stroke's balls that may finish as far from the flag as it was played from, or farther. */
+const PAST_SHARE = 0.4;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -44,14 +48,19 @@ export function solveField(field: Field, patience: Patience): Solved {
   while (sweeps < patience.most && Math.max(0, ...stale) > patience.tolerance) {
     sweeps++;
     bands.forEach((band, k) => {
-      if (stale[k]! <= patience.tolerance / 4) return;
+      if (stale[k]! <= patience.tolerance / 2) return;
       let moved = 0;
       field.ready(band.widest);
       for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node, sweeps));
       stale[k] = 0;
       bands.forEach((other, j) => {
-        if (band.fromM <= other.toM + reachM && stale[j] !== Infinity) stale[j] = Math.max(stale[j]!, moved);
+        if (band.fromM > other.toM + reachM || stale[j] === Infinity) return;
+        stale[j] = Math.max(stale[j]!, moved * (relief === undefined && j <= k ? PAST_SHARE : 1));
       });
+      // what has hardly moved may wait for the next time
+      band.owed += moved;
+      if (band.owed <= patience.tolerance / 8) return;
+      band.owed = 0;
       // a band's lattice reaches into its neighbours, by up to two steps
       const margin = band.toM < 110 ? 8 : band.toM < 216 ? 11 : band.toM < 430 ? 17 : 26;
       field.compose(Math.max(0, band.fromM - margin), band.toM + margin);
@@ -71,19 +80,22 @@ export function solveField(field: Field, patience: Patience): Solved {
 }
 
 /**
- * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks quickly at everything in range, the second
- * thoroughly; later ones, in which values move by hundredths, look among the options that were within 0.3 of the best.
+ * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
+ * among the strokes that were close to the best, and at everything again only where that moves the state much.
  */
 function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number): number {
+  const { u, v, mesh, at } = node;
   const base = field.baselineFrom(node.lie, node.distanceM);
-  const before = node.mesh.residual[node.at]!;
-  const effort = sweep === 1 ? QUICK : FULL;
-  const wide = sweep <= 2 || node.close.length === 0;
-  const pool = wide ? worthTrying(field.arsenal.get(node.lie)!, node.distanceM) : node.close;
-  const close = wide ? node.close : undefined;
-  const found = cheapest(evaluator, pool, node.u, node.v, base + before, effort, close);
-  const after = Math.min(MOST_OVER_BASELINE, found.strokes - base);
-  node.mesh.residual[node.at] = after;
+  const before = mesh.residual[at]!;
+  const fromHere = base + before;
+  let strokes = Infinity;
+  if (sweep > 1) strokes = closest(evaluator, node.leads, u, v, fromHere, sweep === 2 ? FULL : AGAIN).strokes;
+  if (!(Math.abs(strokes - fromHere) <= MOVED_MUCH)) {
+    node.leads = leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, node.distanceM), u, v, fromHere);
+    strokes = Math.min(strokes, closest(evaluator, node.leads, u, v, fromHere, sweep === 1 ? QUICK : FULL).strokes);
+  }
+  const after = Math.min(MOST_OVER_BASELINE, strokes - base);
+  mesh.residual[at] = after;
   return Math.abs(after - before);
 }
 
@@ -93,6 +105,8 @@ interface Band {
   readonly nodes: Node[];
   /** For each run class the widest cloud that its states read. */
   readonly widest: Int8Array;
+  /** How far its states have moved since they were last taken into the sheets. */
+  owed: number;
 }
 
 function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
@@ -100,14 +114,14 @@ function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
   let fromM = 0;
   let k = 0;
   for (let i = 0; i < nodes.length; k++) {
-    const toM = k < BANDS_M.length ? BANDS_M[k]! : BANDS_M.at(-1)! + 50 * (k - BANDS_M.length + 1);
+    const toM = k < BANDS_M.length ? BANDS_M[k]! : BANDS_M.at(-1)! + 108 * (k - BANDS_M.length + 1);
     const inside: Node[] = [];
     while (i < nodes.length && nodes[i]!.distanceM <= toM) inside.push(nodes[i++]!);
     const played = new Set<Weapon>();
     for (const { lie, distanceM } of inside) {
       for (const w of worthTrying(field.arsenal.get(lie)!, distanceM)) played.add(w);
     }
-    bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes) });
+    bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes), owed: 0 });
     fromM = toM;
   }
   return bands;
