@@ -9,6 +9,7 @@ import type { Solved } from './sweep.ts';
 /** Aims of the exhaustive scan: every degree to sixty either side of the flag, or round the whole circle for a stroke that does not fit the distance. */
 const SCAN_STEP_RAD = RAD_PER_DEG;
 const SCAN_STEPS = 60;
+const POLISH_RAD = [SCAN_STEP_RAD / 2, SCAN_STEP_RAD / 5];
 const ROUND_STEPS = 180;
 
 /** A state in the play frame, with V there. */
@@ -81,7 +82,8 @@ export class Query {
       const edge = i === 0 || i === row.length - 1;
       if ((i > 0 && row[i - 1]! < q) || (i + 1 < row.length && row[i + 1]! <= q)) return;
       const found = { weapon, bearing: atFlag + (first + i) * SCAN_STEP_RAD, strokes: q };
-      out.push(edge ? found : polish(evaluator, found, u, v, strokes, 2, SCAN_STEP_RAD / 2));
+      if (!edge) for (const step of POLISH_RAD) polish(evaluator, found, u, v, strokes, step);
+      out.push(found);
     });
     return out;
   }

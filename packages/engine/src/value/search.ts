@@ -7,9 +7,12 @@ const STEP_RAD = 5.7 * RAD_PER_DEG;
 const STEPS = 10;
 /** The same round the whole circle, where nothing in the bag fits the distance: sideways and back may be best. */
 const ROUND_STEPS = 31;
-/** Strokes by the coarse rule within which a minimum goes on to the fine one, and by the fine rule to be polished. */
+/** Strokes by the coarse rule within which a minimum goes on to the fine one. */
 const KEEP_COARSE = 0.12;
-const KEEP_FINE = 0.06;
+/** Strokes by the fine rule within which a lead is polished, and polished once more. */
+const KEEP_FINE = [0.045, 0.012] as const;
+/** How much shorter the steps of the second polishing are. */
+const SHORTER = 2.5;
 /** How much worse an option's best may be at every other aim before the aims between are not tried. */
 const KEEP_HALF = 0.3;
 
@@ -25,7 +28,7 @@ export interface Effort {
   /** Leads that go on to the fine rule. */
   readonly kept: number;
   /** Rounds of polishing for the close ones of these, and the first one's step. */
-  readonly rounds: number;
+  readonly rounds: 1 | 2;
   readonly stepRad: number;
 }
 export const FULL: Effort = { kept: 10, rounds: 2, stepRad: STEP_RAD / 2 };
@@ -104,56 +107,54 @@ export function closest(
   effort: Effort,
 ): Found {
   let found = leads[0]!;
-  let bestFine = Infinity;
   const kept = Math.min(leads.length, effort.kept);
   for (let i = 0; i < kept; i++) {
     const lead = leads[i]!;
     lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
-    if (lead.strokes < bestFine) [found, bestFine] = [lead, lead.strokes];
+    if (i === 0 || lead.strokes < found.strokes) found = lead;
   }
-  for (let i = 0; i < kept; i++) {
-    const lead = leads[i]!;
-    if (lead.strokes > bestFine + KEEP_FINE) continue;
-    const polished = polish(evaluator, lead, u, v, fromHere, effort.rounds, effort.stepRad);
-    lead.bearing = polished.bearing;
-    lead.strokes = polished.strokes;
-    if (lead.strokes < found.strokes) found = lead;
+  for (let round = 0; round < effort.rounds; round++) {
+    const margin = found.strokes + KEEP_FINE[round]!;
+    for (let i = 0; i < kept; i++) {
+      const lead = leads[i]!;
+      if (lead.strokes > margin) continue;
+      polish(evaluator, lead, u, v, fromHere, effort.stepRad / SHORTER ** round);
+      if (lead.strokes < found.strokes) found = lead;
+    }
   }
   return found;
 }
 
-/** Descends to the bottom of the valley: step to the lower side, else through a parabola, with a step that shrinks. */
+/** Takes a lead to the bottom of its valley, as near as one step size tells: steps to the lower side, then through a parabola. */
 export function polish(
   evaluator: Evaluator,
-  from: Found,
+  lead: Lead,
   u: number,
   v: number,
   fromHere: number,
-  rounds: number,
-  step: number,
-): Found {
-  const { weapon } = from;
+  stepRad: number,
+): void {
+  const { weapon } = lead;
   const cost = (bearing: number): number => evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
-  let at = from.bearing;
-  let low = from.strokes;
-  let h = step;
-  for (let round = 0; round < rounds; round++, h /= 2.5) {
-    let left = cost(at - h);
-    let right = cost(at + h);
-    for (let k = 0; k < 4 && Math.min(left, right) < low; k++) {
-      if (left < right) {
-        [at, right, low] = [at - h, low, left];
-        left = cost(at - h);
-      } else {
-        [at, left, low] = [at + h, low, right];
-        right = cost(at + h);
-      }
+  let at = lead.bearing;
+  let low = lead.strokes;
+  let left = cost(at - stepRad);
+  let right = cost(at + stepRad);
+  for (let k = 0; k < 4 && Math.min(left, right) < low; k++) {
+    if (left < right) {
+      [at, right, low] = [at - stepRad, low, left];
+      left = cost(at - stepRad);
+    } else {
+      [at, left, low] = [at + stepRad, low, right];
+      right = cost(at + stepRad);
     }
-    const bend = left - 2 * low + right;
-    if (bend <= 0) continue;
-    const bottom = at + (0.5 * h * (left - right)) / bend;
+  }
+  const bend = left - 2 * low + right;
+  if (bend > 0) {
+    const bottom = at + (0.5 * stepRad * (left - right)) / bend;
     const q = cost(bottom);
     if (q < low) [at, low] = [bottom, q];
   }
-  return { weapon, bearing: at, strokes: low };
+  lead.bearing = at;
+  lead.strokes = low;
 }
