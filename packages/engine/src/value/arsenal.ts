@@ -1,7 +1,7 @@
 import type { Pattern, PlayerModel } from '../player/option.ts';
 import { runM } from '../player/run.ts';
 import type { Lie } from '../quantity/lies.ts';
-import { cloudsOf, COARSE, FINE, type Clouds } from './cloud.ts';
+import { cloudsOf, COARSE, FINE, MIDDLE, type Clouds } from './cloud.ts';
 import { BUNKER, FAIRWAY, PENALTY, RECOVERY, ROUGH, TEE } from './raster.ts';
 
 /** The lies that a ball can be played from, as raster codes. */
@@ -23,6 +23,7 @@ export interface Weapon {
   readonly option: number;
   readonly pattern: Pattern;
   readonly fine: Clouds;
+  readonly middle: Clouds;
   readonly coarse: Clouds;
   /** Distance of the good strike's mean at rest on fairway, metres: for choosing what to try. */
   readonly reachM: number;
@@ -81,6 +82,7 @@ const WIDEST_BY_WATER_M = 6;
 
 export function weaponOf(option: number, pattern: Pattern, water: boolean, classes: readonly Runs[]): Weapon {
   const fine = cloudsOf(pattern.parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
+  const middle = cloudsOf(pattern.parts, water ? { ...MIDDLE, widestM: 1.5 * WIDEST_BY_WATER_M } : MIDDLE);
   const coarse = cloudsOf(pattern.parts, COARSE);
   const runs = runsOf(pattern);
   const nearest = (r: Runs): number =>
@@ -90,6 +92,7 @@ export function weaponOf(option: number, pattern: Pattern, water: boolean, class
     option,
     pattern,
     fine,
+    middle,
     coarse,
     reachM: (pattern.parts[0]?.alongM ?? 0) + (runs[0]?.[1] ?? 0),
     runsM: Float64Array.from(runs.flat()),
@@ -124,8 +127,8 @@ export function narrowestOf(arsenal: Arsenal, classes: readonly Runs[]): Uint8Ar
 /** For each run class the widest cloud that these strokes have in it: place in `WIDTHS_M`; -1 where they have none. */
 export function widestOf(weapons: Iterable<Weapon>, classes: readonly Runs[]): Int8Array {
   const widest = new Int8Array(classes.length).fill(-1);
-  for (const { fine, coarse, runClass } of weapons) {
-    runClass.forEach((k, p) => (widest[k] = Math.max(widest[k]!, fine.width[p]!, coarse.width[p]!)));
+  for (const { fine, middle, coarse, runClass } of weapons) {
+    runClass.forEach((k, p) => (widest[k] = Math.max(widest[k]!, fine.width[p]!, middle.width[p]!, coarse.width[p]!)));
   }
   return widest;
 }

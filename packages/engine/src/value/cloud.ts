@@ -47,6 +47,16 @@ export const FINE: Split = {
   least: 1e-4,
   widestM: Infinity,
 };
+/** For finding the best aim of a stroke and comparing strokes roughly: what it leaves out hardly changes with the aim. */
+export const MIDDLE: Split = {
+  slack: 1.15,
+  hermite: [0.3, 0.7, 1.2, 1.2],
+  goodSpacing: 2,
+  otherSpacing: 2.6,
+  othersWhole: false,
+  least: 2e-3,
+  widestM: Infinity,
+};
 /** For deciding what to look at. */
 export const COARSE: Split = {
   slack: 0.9,

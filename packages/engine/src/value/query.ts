@@ -82,7 +82,7 @@ export class Query {
       const edge = i === 0 || i === row.length - 1;
       if ((i > 0 && row[i - 1]! < q) || (i + 1 < row.length && row[i + 1]! <= q)) return;
       const found = { weapon, bearing: atFlag + (first + i) * SCAN_STEP_RAD, strokes: q };
-      if (!edge) for (const step of POLISH_RAD) polish(evaluator, found, u, v, strokes, step);
+      if (!edge) for (const step of POLISH_RAD) polish(evaluator, found, weapon.fine, u, v, strokes, step);
       out.push(found);
     });
     return out;

@@ -1,4 +1,5 @@
 import type { Lead, Weapon } from './arsenal.ts';
+import type { Clouds } from './cloud.ts';
 import type { Evaluator } from './evaluate.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 
@@ -7,10 +8,11 @@ const STEP_RAD = 5.7 * RAD_PER_DEG;
 const STEPS = 10;
 /** The same round the whole circle, where nothing in the bag fits the distance: sideways and back may be best. */
 const ROUND_STEPS = 31;
-/** Strokes by the coarse rule within which a minimum goes on to the fine one. */
+/** Strokes by the coarse rule within which a minimum goes on to the middle one. */
 const KEEP_COARSE = 0.12;
-/** Strokes by the fine rule within which a lead is polished, and polished once more. */
-const KEEP_FINE = [0.045, 0.012] as const;
+/** Strokes by the middle rule within which a lead is polished, polished once more, and judged by the fine rule. */
+const KEEP_MIDDLE = [0.045, 0.012] as const;
+const KEEP_FINE = 0.012;
 /** How much shorter the steps of the second polishing are. */
 const SHORTER = 2.5;
 /** How much worse an option's best may be at every other aim before the aims between are not tried. */
@@ -25,7 +27,7 @@ export interface Found {
 
 /** How hard to look among the leads. */
 export interface Effort {
-  /** Leads that go on to the fine rule. */
+  /** Leads that go on to the middle rule. */
   readonly kept: number;
   /** Rounds of polishing for the close ones of these, and the first one's step. */
   readonly rounds: 1 | 2;
@@ -97,7 +99,7 @@ export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number
     .slice(0, FULL.kept);
 }
 
-/** The cheapest of the leads by the fine rule, the close ones polished; what is learnt is kept in them. */
+/** The cheapest of the leads, the close ones polished; the bearings found are kept in them. */
 export function closest(
   evaluator: Evaluator,
   leads: readonly Lead[],
@@ -106,21 +108,29 @@ export function closest(
   fromHere: number,
   effort: Effort,
 ): Found {
-  let found = leads[0]!;
+  let least = Infinity;
   const kept = Math.min(leads.length, effort.kept);
   for (let i = 0; i < kept; i++) {
     const lead = leads[i]!;
-    lead.strokes = evaluator.always(lead.weapon, lead.weapon.fine, u, v, lead.bearing, fromHere);
-    if (i === 0 || lead.strokes < found.strokes) found = lead;
+    lead.strokes = evaluator.always(lead.weapon, lead.weapon.middle, u, v, lead.bearing, fromHere);
+    if (lead.strokes < least) least = lead.strokes;
   }
   for (let round = 0; round < effort.rounds; round++) {
-    const margin = found.strokes + KEEP_FINE[round]!;
+    const margin = least + KEEP_MIDDLE[round]!;
     for (let i = 0; i < kept; i++) {
       const lead = leads[i]!;
       if (lead.strokes > margin) continue;
-      polish(evaluator, lead, u, v, fromHere, effort.stepRad / SHORTER ** round);
-      if (lead.strokes < found.strokes) found = lead;
+      polish(evaluator, lead, lead.weapon.middle, u, v, fromHere, effort.stepRad / SHORTER ** round);
+      if (lead.strokes < least) least = lead.strokes;
     }
+  }
+  let found: Found = leads[0]!;
+  let best = Infinity;
+  for (let i = 0; i < kept; i++) {
+    const { weapon, bearing, strokes } = leads[i]!;
+    if (strokes > least + KEEP_FINE) continue;
+    const q = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
+    if (q < best) [found, best] = [{ weapon, bearing, strokes: q }, q];
   }
   return found;
 }
@@ -129,13 +139,14 @@ export function closest(
 export function polish(
   evaluator: Evaluator,
   lead: Lead,
+  clouds: Clouds,
   u: number,
   v: number,
   fromHere: number,
   stepRad: number,
 ): void {
   const { weapon } = lead;
-  const cost = (bearing: number): number => evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
+  const cost = (bearing: number): number => evaluator.always(weapon, clouds, u, v, bearing, fromHere);
   let at = lead.bearing;
   let low = lead.strokes;
   let left = cost(at - stepRad);
