@@ -13,6 +13,8 @@ const LEVELS = 8;
 const BACK_M = 150;
 const BESIDE_M = 2.3;
 const BESIDE_PLACES = 16;
+/** A drop's strokes that move by less are left as they are. */
+const SAME_STROKES = 2e-5;
 
 /** A place where a ball can have crossed an edge, and the dry places in bounds where it may be dropped. */
 interface Crossing {
@@ -26,13 +28,16 @@ interface Crossing {
   strokes: number;
 }
 
-/** The cost of being wet, averaged over cells that double in size: wet share, wet share with a legal drop, and that times the strokes from it. */
+/**
+ * The cost of being wet, averaged over cells that double in size: wet share, wet share with a legal drop, and that times the strokes
+ * from it. A border of empty cells surrounds them.
+ */
 interface WetLevel {
   readonly cellM: number;
   readonly columns: number;
   readonly rows: number;
   /** Three figures a cell, cell after cell, direction after direction. */
-  readonly sums: Float64Array;
+  readonly sums: Float32Array;
 }
 
 export class Relief {
@@ -40,14 +45,16 @@ export class Relief {
   private readonly u0: number;
   private readonly v0: number;
   private readonly levels: readonly WetLevel[];
-  private readonly wetCells: Int32Array;
+  private readonly wetColumn: Int32Array;
+  private readonly wetRow: Int32Array;
   private readonly wetShare: Float64Array;
   private readonly wetU: Float64Array;
   private readonly wetV: Float64Array;
+  /** Strokes from the drop that the table holds for each direction and wet cell; NaN for none. */
+  private readonly held: Float32Array;
   /** Index of the crossing for each direction and wet cell; -1 where the walk back found no edge. */
   private readonly crossingOf: Int32Array;
   private readonly crossings: Crossing[] = [];
-  private filled = false;
   /** Written by `at`: wet balls with a legal drop as a share of all wet ones, and the mean strokes from it. */
   legal = 0;
   strokes = 0;
@@ -58,24 +65,23 @@ export class Relief {
     this.u0 = wet.u0;
     this.v0 = wet.v0;
     this.levels = Array.from({ length: LEVELS }, (_, k) => {
-      const columns = Math.ceil(wet.columns / 2 ** k) + 1;
-      const rows = Math.ceil(wet.rows / 2 ** k) + 1;
-      return { cellM: CELL_M * 2 ** k, columns, rows, sums: new Float64Array(3 * DIRECTIONS * columns * rows) };
+      const columns = Math.ceil(wet.columns / 2 ** k) + 2;
+      const rows = Math.ceil(wet.rows / 2 ** k) + 2;
+      return { cellM: CELL_M * 2 ** k, columns, rows, sums: new Float32Array(3 * DIRECTIONS * columns * rows) };
     });
-    const width = this.levels[0]!.columns;
-    this.wetCells = Int32Array.from(
-      wet.cells,
-      (c) => Math.floor(c.cell / wet.columns) * width + (c.cell % wet.columns),
-    );
+    this.wetColumn = Int32Array.from(wet.cells, (c) => c.cell % wet.columns);
+    this.wetRow = Int32Array.from(wet.cells, (c) => Math.floor(c.cell / wet.columns));
     this.wetShare = Float64Array.from(wet.cells, (c) => c.share);
     this.wetU = Float64Array.from(wet.cells, (c) => c.u);
     this.wetV = Float64Array.from(wet.cells, (c) => c.v);
     this.crossingOf = new Int32Array(DIRECTIONS * wet.cells.length);
+    this.held = new Float32Array(DIRECTIONS * wet.cells.length).fill(NaN);
     const known = new Map<string, number>();
     for (let d = 0; d < DIRECTIONS; d++) {
       const turn = (2 * Math.PI * d) / DIRECTIONS;
       wet.cells.forEach((c, i) => {
         const x = this.walkBack(c.u, c.v, Math.sin(turn), Math.cos(turn));
+        this.add(d, i, 0, c.share);
         this.crossingOf[d * wet.cells.length + i] = x === undefined ? -1 : this.crossingAt(x.u, x.v, x.red, known);
       });
     }
@@ -166,41 +172,40 @@ export class Relief {
     return x === undefined ? undefined : this.cheapest(this.makeCrossing(x.u, x.v, x.red));
   }
 
-  /** Works the table out again, with the drops of crossings between two distances from the flag priced afresh. */
+  /** Takes changed drops into the table, those of crossings between two distances from the flag priced afresh. */
   refresh(fromM: number, toM: number): void {
-    let moved = false;
     for (const x of this.crossings) {
       if (Number.isNaN(x.strokes) || (x.distanceM >= fromM - BACK_M && x.distanceM <= toM)) {
-        const strokes = this.cheapest(x)?.strokes ?? NaN;
-        if (strokes !== x.strokes && !(Number.isNaN(strokes) && Number.isNaN(x.strokes))) moved = true;
-        x.strokes = strokes;
+        x.strokes = this.cheapest(x)?.strokes ?? NaN;
       }
     }
+    const n = this.wetU.length;
     const plays = this.field.arsenal.has(PENALTY);
-    if (!moved && !plays && this.filled) return;
-    this.filled = true;
-    const base = this.levels[0]!;
-    base.sums.fill(0);
-    const cells = base.columns * base.rows;
-    const n = this.wetCells.length;
-    // NaN for a player who cannot play the ball as it lies
-    const asItLies = Float64Array.from(this.wetU, (u, i) =>
-      plays ? this.field.strokesFrom(PENALTY, u, this.wetV[i]!) - 1 : NaN,
-    );
-    for (let d = 0; d < DIRECTIONS; d++) {
-      for (let i = 0; i < n; i++) {
+    for (let i = 0; i < n; i++) {
+      const asItLies = plays ? this.field.strokesFrom(PENALTY, this.wetU[i]!, this.wetV[i]!) - 1 : Infinity;
+      const share = this.wetShare[i]!;
+      for (let d = 0; d < DIRECTIONS; d++) {
         const k = this.crossingOf[d * n + i]!;
-        let strokes = k < 0 ? NaN : this.crossings[k]!.strokes;
-        if (!(strokes < asItLies[i]!)) strokes = Number.isNaN(asItLies[i]) ? strokes : asItLies[i]!;
-        const at = 3 * (d * cells + this.wetCells[i]!);
-        const m = this.wetShare[i]!;
-        base.sums[at]! += m;
-        if (Number.isNaN(strokes)) continue;
-        base.sums[at + 1]! += m;
-        base.sums[at + 2]! += m * strokes;
+        const dropped = k < 0 ? NaN : this.crossings[k]!.strokes;
+        const strokes = dropped < asItLies ? dropped : plays ? asItLies : NaN;
+        const held = this.held[d * n + i]!;
+        if (Number.isNaN(strokes) || Math.abs(strokes - held) < SAME_STROKES) continue;
+        this.held[d * n + i] = strokes;
+        if (Number.isNaN(held)) this.add(d, i, 1, share);
+        this.add(d, i, 2, share * (strokes - (Number.isNaN(held) ? 0 : held)));
       }
     }
-    for (let l = 1; l < LEVELS; l++) gather(this.levels[l - 1]!, this.levels[l]!);
+  }
+
+  /** Adds to one of a wet cell's three figures, at every level. */
+  private add(direction: number, cell: number, figure: number, amount: number): void {
+    const column = this.wetColumn[cell]!;
+    const row = this.wetRow[cell]!;
+    for (let l = 0; l < LEVELS; l++) {
+      const { columns, rows, sums } = this.levels[l]!;
+      const at = 3 * ((direction * rows + (row >> l) + 1) * columns + (column >> l) + 1);
+      sums[at + figure]! += amount * 0.25 ** l;
+    }
   }
 
   /**
@@ -212,23 +217,22 @@ export class Relief {
     const direction = turn < 0 ? turn + DIRECTIONS : turn;
     for (let l = sdM < 2.1 ? 0 : sdM < 4.2 ? 1 : 2; l < LEVELS; l++) {
       const { cellM, columns, rows, sums } = this.levels[l]!;
-      const x = (u - this.u0) / cellM - 0.5;
-      const y = (v - this.v0) / cellM - 0.5;
-      const i = Math.floor(x);
-      const j = Math.floor(y);
-      let wet = 0;
-      let legal = 0;
-      let strokes = 0;
-      for (let r = Math.max(0, j); r <= j + 1 && r < rows; r++) {
-        const wy = r === j ? 1 - (y - j) : y - j;
-        for (let c = Math.max(0, i); c <= i + 1 && c < columns; c++) {
-          const w = wy * (c === i ? 1 - (x - i) : x - i);
-          const at = 3 * ((direction * rows + r) * columns + c);
-          wet += w * sums[at]!;
-          legal += w * sums[at + 1]!;
-          strokes += w * sums[at + 2]!;
-        }
-      }
+      const x = (u - this.u0) / cellM + 0.5;
+      const y = (v - this.v0) / cellM + 0.5;
+      if (!(x >= 0 && y >= 0 && x < columns - 1 && y < rows - 1)) continue;
+      const i = x | 0;
+      const j = y | 0;
+      const fx = x - i;
+      const fy = y - j;
+      const w11 = fx * fy;
+      const w10 = fx - w11;
+      const w01 = fy - w11;
+      const w00 = 1 - fx - w01;
+      const a = 3 * ((direction * rows + j) * columns + i);
+      const b = a + 3 * columns;
+      const wet = w00 * sums[a]! + w10 * sums[a + 3]! + w01 * sums[b]! + w11 * sums[b + 3]!;
+      const legal = w00 * sums[a + 1]! + w10 * sums[a + 4]! + w01 * sums[b + 1]! + w11 * sums[b + 4]!;
+      const strokes = w00 * sums[a + 2]! + w10 * sums[a + 5]! + w01 * sums[b + 2]! + w11 * sums[b + 5]!;
       if (wet > 1e-6) {
         this.legal = legal / wet;
         this.strokes = legal > 0 ? strokes / legal : 0;
@@ -237,20 +241,6 @@ export class Relief {
     }
     this.legal = 0;
     this.strokes = 0;
-  }
-}
-
-function gather(from: WetLevel, to: WetLevel): void {
-  to.sums.fill(0);
-  for (let d = 0; d < DIRECTIONS; d++) {
-    for (let r = 0; r < from.rows; r++) {
-      for (let c = 0; c < from.columns; c++) {
-        const a = 3 * ((d * from.rows + r) * from.columns + c);
-        if (from.sums[a] === 0) continue;
-        const b = 3 * ((d * to.rows + (r >> 1)) * to.columns + (c >> 1));
-        for (let k = 0; k < 3; k++) to.sums[b + k]! += 0.25 * from.sums[a + k]!;
-      }
-    }
   }
 }
 
