@@ -34,7 +34,10 @@ function shares(raster: Raster, lies: readonly number[], n: number): { green: Fl
     for (let c = 0; c < raster.columns; c += 2) {
       const code = raster.surface[row * raster.columns + c]!;
       if (code === OUT || code === PENALTY) continue;
-      const d = Math.min(n - 1, Math.round(Math.hypot(raster.box.u0 + (c + 0.5) * raster.stepM, v) / STEP_M));
+      const d = Math.min(
+        n - 1,
+        Math.round(Math.sqrt((raster.box.u0 + (c + 0.5) * raster.stepM) ** 2 + v * v) / STEP_M),
+      );
       const k = lies.indexOf(code === TEE ? FAIRWAY : code);
       if (code === GREEN) green[d]!++;
       else if (k >= 0) lie[k]![d]!++;
@@ -54,28 +57,36 @@ function shares(raster: Raster, lies: readonly number[], n: number): { green: Fl
   return { green, lie };
 }
 
+/** Normal weights along the line of play at whole steps, for each of `WIDTHS_M`; the narrowest are a single one. */
+const KERNELS = WIDTHS_M.map((sdM) => {
+  const sd = sdM / STEP_M < 0.7 ? 0 : sdM / STEP_M;
+  const reach = Math.ceil(3 * sd);
+  const raw = Float64Array.from({ length: 2 * reach + 1 }, (_, i) =>
+    sd === 0 ? 1 : Math.exp(-0.5 * ((i - reach) / sd) ** 2),
+  );
+  const sum = raw.reduce((a, b) => a + b, 0);
+  return { sd, reach, weights: raw.map((w) => w / sum) };
+});
+
 /** Mean under a round cloud of each width, of a quantity that depends on the distance alone. Only entries lo..hi are remade. */
 function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: number): void {
   const n = rest.length;
-  const at = (i: number): number => rest[Math.min(n - 1, Math.abs(i))]!;
-  WIDTHS_M.forEach((sd, k) => {
+  KERNELS.forEach(({ sd, reach, weights }, k) => {
     const table = tables[k]!;
-    const line = sd / STEP_M < 0.7 ? 0 : sd / STEP_M;
-    const reach = Math.ceil(3 * line);
-    const weights = Array.from({ length: 2 * reach + 1 }, (_, i) =>
-      line === 0 ? 1 : Math.exp(-0.5 * ((i - reach) / line) ** 2),
-    );
-    const sum = weights.reduce((a, b) => a + b, 0);
     for (let d = Math.max(0, lo - reach); d <= Math.min(n - 1, hi + reach); d++) {
       // across the line of play by three places, along it by the whole kernel
-      const side = Math.hypot(d, Math.sqrt(3) * line) - d;
+      const side = Math.sqrt(d * d + 3 * sd * sd) - d;
       let total = 0;
       for (let i = -reach; i <= reach; i++) {
+        const on = d + i < 0 ? -d - i : d + i;
         const x = Math.abs(d + i + side);
         const j = x | 0;
-        total += weights[i + reach]! * ((2 / 3) * at(d + i) + (1 / 3) * (at(j) + (x - j) * (at(j + 1) - at(j))));
+        const near = rest[j < n ? j : n - 1]!;
+        const far = rest[j + 1 < n ? j + 1 : n - 1]!;
+        total +=
+          weights[i + reach]! * ((2 / 3) * rest[on < n ? on : n - 1]! + (1 / 3) * (near + (x - j) * (far - near)));
       }
-      table[d] = total / sum;
+      table[d] = total;
     }
   });
 }
@@ -89,8 +100,9 @@ const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]):
   for (let p = 0; p < width.length; p++) {
     const mean = means[width[p]!]!;
     for (let i = first[p]!; i < first[p + 1]!; i++) {
-      const d = Math.hypot(distanceM - alongM[i]! - run, acrossM[i]! - bias);
-      sum += weight[i]! * baselineAt(mean, d);
+      const on = distanceM - alongM[i]! - run;
+      const off = acrossM[i]! - bias;
+      sum += weight[i]! * baselineAt(mean, Math.sqrt(on * on + off * off));
     }
   }
   return 1 + sum;

@@ -96,9 +96,12 @@ export class Field {
 
   /** Strokes from a lie at a place of the play frame; NaN for a lie that this player cannot play. */
   strokesFrom(lie: number, u: number, v: number): number {
+    return this.strokesAt(lie, u, v, Math.sqrt(u * u + v * v));
+  }
+
+  private strokesAt(lie: number, u: number, v: number, distanceM: number): number {
     const table = this.baseline.strokes.get(lie);
     if (table === undefined) return NaN;
-    const distanceM = Math.hypot(u, v);
     const base = baselineAt(table, distanceM);
     const lattice = this.lattices.get(lie);
     return lattice === undefined ? base : base + lattice.at(u, v, distanceM);
@@ -152,7 +155,7 @@ export class Field {
         for (let k = 0; k < codes.length; k++) {
           const s = shares[k]![i]!;
           if (s === 0) continue;
-          sum += s * (codes[k] === GREEN ? puttsAt(this.putts, d) : this.strokesFrom(codes[k]!, u, v));
+          sum += s * (codes[k] === GREEN ? puttsAt(this.putts, d) : this.strokesAt(codes[k]!, u, v, d));
         }
         sheet.strokes[i] = sum;
       }

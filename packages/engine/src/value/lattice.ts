@@ -85,7 +85,7 @@ export class Lattice {
       for (let b = 0; b < 4; b++) needed.fill(1, (j + b) * columns + i, (j + b) * columns + i + 4);
       return;
     }
-    const d = Math.hypot(u, v);
+    const d = Math.sqrt(u * u + v * v);
     const { needed, columns, fromM, stepM } = this.ringsAt(d);
     const j = Math.floor((d - fromM) / stepM);
     const i = Math.floor(turnOf(u, v) * columns);

@@ -69,17 +69,21 @@ export class Sheet {
     const per = Math.max(1, Math.round(cellM / raster.stepM));
     const part = 1 / (per * per);
     const counts = new Int32Array(16);
+    const sample = (cell0: number, k: number): number => cell0 + ((k + 0.5) / per - 0.5) * cellM;
+    // raster columns of all samples along a row
+    const samples = Int32Array.from({ length: columns * per }, (_, k) => {
+      const u = sample(this.grid.u0 + Math.floor(k / per) * cellM, k % per);
+      return cellAt(raster, u, raster.box.v0) % raster.columns;
+    });
     for (let i = 0; i < n; i++) {
-      const u = this.grid.u0 + (i % columns) * cellM;
+      const c = i % columns;
+      const u = this.grid.u0 + c * cellM;
       const v = this.grid.v0 + Math.floor(i / columns) * cellM;
-      this.distanceM[i] = Math.hypot(u, v);
+      this.distanceM[i] = Math.sqrt(u * u + v * v);
       counts.fill(0);
-      for (let a = 0; a < per; a++) {
-        for (let b = 0; b < per; b++) {
-          const du = ((a + 0.5) / per - 0.5) * cellM;
-          const dv = ((b + 0.5) / per - 0.5) * cellM;
-          counts[raster.surface[cellAt(raster, u + du, v + dv)]!]!++;
-        }
+      for (let b = 0; b < per; b++) {
+        const at = cellAt(raster, raster.box.u0, sample(v, b));
+        for (let a = 0; a < per; a++) counts[raster.surface[at + samples[c * per + a]!]!]!++;
       }
       counts[FAIRWAY]! += counts[TEE]!;
       counts[TEE] = 0;
@@ -97,11 +101,12 @@ export class Sheet {
       }
     }
     this.share = share;
+    const ways = waysOf(this.grid, main, flow);
     this.layers = classes.map((runsM, k) => {
       if (narrowest(k) >= widths.length) return undefined;
       // a pyramid's first step may double its cells, not more
       const first = widths.findLastIndex((w, l) => l <= narrowest(k) && w.stepM <= 2 * cellM);
-      return this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, flow), widths, first);
+      return this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, ways), widths, first);
     });
   }
 
@@ -163,17 +168,38 @@ export class Sheet {
   }
 }
 
-/** In sand, water and out of bounds a ball stays; elsewhere it runs on the way the hole goes. One that would leave the sheet stops at its edge. */
-function stopsOf(grid: Grid, main: Uint8Array, runsM: Runs, flow: Flow): Int32Array {
-  return Int32Array.from(main, (code, i) => {
-    const run =
-      code === GREEN ? runsM[0] : code === FAIRWAY ? runsM[1] : code === ROUGH || code === RECOVERY ? runsM[2] : 0;
-    if (run === 0) return i;
-    const c = i % grid.columns;
-    const r = Math.floor(i / grid.columns);
-    const [du, dv] = flow(grid.u0 + c * grid.stepM, grid.v0 + r * grid.stepM);
-    const to = Math.min(grid.columns - 1, Math.max(0, Math.round(c + (run * du) / grid.stepM)));
-    const row = Math.min(grid.rows - 1, Math.max(0, Math.round(r + (run * dv) / grid.stepM)));
-    return row * grid.columns + to;
-  });
+/** The way the hole goes at each cell that a ball runs on: across and on, cell after cell. */
+function waysOf(grid: Grid, main: Uint8Array, flow: Flow): Float32Array {
+  const ways = new Float32Array(2 * main.length);
+  for (let r = 0, i = 0; r < grid.rows; r++) {
+    for (let c = 0; c < grid.columns; c++, i++) {
+      if (runPlace(main[i]!) < 0) continue;
+      ways.set(flow(grid.u0 + c * grid.stepM, grid.v0 + r * grid.stepM), 2 * i);
+    }
+  }
+  return ways;
+}
+
+/** Place in `Runs` of a surface; -1 for sand, water and out of bounds, where a ball stays. */
+const runPlace = (code: number): number =>
+  code === GREEN ? 0 : code === FAIRWAY ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
+
+/** The cell where a ball that pitches in each stops, running on the way the hole goes. One that would leave the sheet stops at its edge. */
+function stopsOf(grid: Grid, main: Uint8Array, runsM: Runs, ways: Float32Array): Int32Array {
+  const { columns, rows, stepM } = grid;
+  const stops = new Int32Array(main.length);
+  for (let r = 0, i = 0; r < rows; r++) {
+    for (let c = 0; c < columns; c++, i++) {
+      const k = runPlace(main[i]!);
+      if (k < 0) {
+        stops[i] = i;
+        continue;
+      }
+      const cells = runsM[k]! / stepM;
+      const column = Math.min(columns - 1, Math.max(0, Math.round(c + cells * ways[2 * i]!)));
+      const row = Math.min(rows - 1, Math.max(0, Math.round(r + cells * ways[2 * i + 1]!)));
+      stops[i] = row * columns + column;
+    }
+  }
+  return stops;
 }
