@@ -46,7 +46,7 @@ export interface SolveStatus {
   readonly states: number;
   readonly options: number;
   readonly sweeps: number;
-  /** Largest change of any state in the last sweep, strokes. */
+  /** Largest change, in strokes, that states which lead to the changed ones have not been worked with since. */
   readonly residual: number;
   readonly converged: boolean;
 }

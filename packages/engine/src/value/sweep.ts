@@ -15,7 +15,7 @@ const BANDS_M = [9, 20, 40, 74, 130, 216];
 /** How far beyond a band its strokes finish, metres, without water and with drops that go back. */
 const OVERSHOOT_M = 40;
 const DROPS_BACK_M = 190;
-/** Without water, the share of a stroke's balls that may finish as far from the flag as it was played from, or farther. */
+/** Without water, the share of a stroke's balls that may finish in a band farther from the flag than it was played from. */
 const PAST_SHARE = 0.4;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
@@ -55,7 +55,7 @@ export function solveField(field: Field, patience: Patience): Solved {
       stale[k] = 0;
       bands.forEach((other, j) => {
         if (band.fromM > other.toM + reachM || stale[j] === Infinity) return;
-        stale[j] = Math.max(stale[j]!, moved * (relief === undefined && j <= k ? PAST_SHARE : 1));
+        stale[j] = Math.max(stale[j]!, moved * (relief === undefined && j < k ? PAST_SHARE : 1));
       });
       // what has hardly moved may wait for the next time
       band.owed += moved;
