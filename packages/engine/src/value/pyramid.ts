@@ -107,7 +107,7 @@ export class Pyramid {
 }
 
 /** The smallest rectangle that holds both. */
-export const joined = (a: Patch | undefined, b: Patch): Patch =>
+const joined = (a: Patch | undefined, b: Patch): Patch =>
   a === undefined
     ? b
     : {

@@ -1,4 +1,5 @@
 import type { HoleGround, Ring } from '../ground/hole.ts';
+import { mappedIndex } from '../ground/mapped.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import type { PlayFrame } from './playFrame.ts';
 
@@ -15,8 +16,6 @@ export const OUT = SURFACES.indexOf('out');
 /** Area numbers that are not areas: ground where nothing is painted, and ground the map says nothing about. */
 export const BARE = -1;
 export const UNMAPPED = -2;
-/** Ground farther than this from anything mapped is unmapped: 40 yd. */
-const MAPPED_WITHIN_M = 36.576;
 
 /** A rectangle of the play frame, in whole metres. */
 export interface Box {
@@ -56,7 +55,7 @@ export function paint(ground: HoleGround, frame: PlayFrame): Raster {
     const rings = [a.polygon.outer, ...a.polygon.inner].map((r) => inFrame(r, frame));
     fill(raster, rings, SURFACES.indexOf(a.surface), i);
   });
-  markUnmapped(raster, inFrame(ground.line, frame));
+  markUnmapped(raster, ground, frame);
   return cropped(raster);
 }
 
@@ -123,61 +122,23 @@ function fill(r: Raster, rings: readonly Float64Array[], surface: number, area: 
   });
 }
 
-/** Bare cells farther than `MAPPED_WITHIN_M` from every painted cell and from the hole line become unmapped. Distances by cells of 1 m. */
-function markUnmapped(r: Raster, line: Float64Array): void {
-  const columns = r.box.u1 - r.box.u0;
-  const rows = r.box.v1 - r.box.v0;
+/** Squares of a metre whose middle is farther than 40 yd from anything mapped, and which nothing is painted on, become unmapped. */
+function markUnmapped(r: Raster, ground: HoleGround, frame: PlayFrame): void {
+  const mapped = mappedIndex(ground);
   const per = Math.round(1 / r.stepM);
-  const mapped = new Uint8Array(columns * rows);
-  for (let i = 0; i < r.area.length; i++) {
-    if (r.area[i] === BARE) continue;
-    const row = Math.floor(i / r.columns / per);
-    mapped[row * columns + Math.floor((i % r.columns) / per)] = 1;
-  }
-  for (let k = 0; k + 3 < line.length; k += 2) {
-    const du = line[k + 2]! - line[k]!;
-    const dv = line[k + 3]! - line[k + 1]!;
-    const n = Math.ceil(Math.hypot(du, dv)) || 1;
-    for (let t = 0; t <= n; t++) {
-      const column = Math.floor(line[k]! + (du * t) / n) - r.box.u0;
-      const row = Math.floor(line[k + 1]! + (dv * t) / n) - r.box.v0;
-      if (column >= 0 && column < columns && row >= 0 && row < rows) mapped[row * columns + column] = 1;
+  for (let row = 0; row < r.rows; row += per) {
+    for (let column = 0; column < r.columns; column += per) {
+      const first = row * r.columns + column;
+      if (r.area[first] !== BARE) continue;
+      const u = r.box.u0 + (column + per / 2) * r.stepM;
+      const v = r.box.v0 + (row + per / 2) * r.stepM;
+      if (mapped.isMapped(frame.toPlane(u, v))) continue;
+      for (let at = first; at < first + per * r.columns; at += r.columns) {
+        r.area.fill(UNMAPPED, at, at + per);
+        r.surface.fill(RECOVERY, at, at + per);
+      }
     }
   }
-  const near = dilated(mapped, columns, rows, MAPPED_WITHIN_M);
-  for (let i = 0; i < r.area.length; i++) {
-    if (r.area[i] !== BARE) continue;
-    const row = Math.floor(i / r.columns / per);
-    if (near[row * columns + Math.floor((i % r.columns) / per)] === 1) continue;
-    r.area[i] = UNMAPPED;
-    r.surface[i] = RECOVERY;
-  }
-}
-
-/** Cells within `radius` cells of a marked one: exact Euclidean distance, one pass along columns and one along rows. */
-function dilated(marked: Uint8Array, columns: number, rows: number, radius: number): Uint8Array {
-  const far = 1e6;
-  const above = new Float64Array(columns * rows).fill(far);
-  for (let c = 0; c < columns; c++) {
-    let d = far;
-    for (let r = 0; r < rows; r++) above[r * columns + c] = d = marked[r * columns + c] === 1 ? 0 : d + 1;
-    d = far;
-    for (let r = rows - 1; r >= 0; r--) {
-      d = marked[r * columns + c] === 1 ? 0 : d + 1;
-      if (d < above[r * columns + c]!) above[r * columns + c] = d;
-    }
-  }
-  const out = new Uint8Array(columns * rows);
-  const reach = Math.floor(radius);
-  for (let r = 0; r < rows; r++) {
-    for (let c = 0; c < columns; c++) {
-      const d = above[r * columns + c]!;
-      if (d > radius) continue;
-      const w = Math.min(reach, Math.floor(Math.sqrt(radius * radius - d * d)));
-      out.fill(1, r * columns + Math.max(0, c - w), r * columns + Math.min(columns, c + w + 1));
-    }
-  }
-  return out;
 }
 
 /** The raster cut to the smallest whole-metre box that holds all ground in bounds, and a metre or two round it. */
