@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { groundFile, rounded } from './groundFile.ts';
-import type { DrawnPoint } from './drawn.ts';
+import type { DrawnPoint } from './course/drawn.ts';
 
 const square: readonly DrawnPoint[] = [
   [0, 0],

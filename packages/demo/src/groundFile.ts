@@ -1,5 +1,5 @@
 import { frameAt, RAD_PER_DEG, type Frame } from '@leeway/engine';
-import type { DrawnFeature, DrawnHole, DrawnPoint } from './drawn.ts';
+import type { DrawnFeature, DrawnHole, DrawnPoint } from './course/drawn.ts';
 
 /** Points put between two drawn corners. */
 const BETWEEN = 3;
