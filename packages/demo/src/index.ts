@@ -1,1 +1,1 @@
-export { DEMO } from './demoPath.ts';
+export { DEMO, DEMO_PLAYERS } from './demoPath.ts';
