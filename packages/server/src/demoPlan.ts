@@ -4,11 +4,16 @@ import { DEMO } from '@leeway/demo';
 import { planHole, playerModel, solveHole } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 
-/** The plan of the made-up course for the made-up player, solved here and now. Throws when the demo's own files do not read. */
+/** The hole of the made-up course that the app opens on. */
+const OPENING_HOLE = '7';
+
+/** The plan of that hole for the made-up player, solved here and now. Throws when the demo's own files do not read. */
 export function demoPlan(): PlanDocument {
   const ground = valueOf(readGround(readFileSync(DEMO.ground, 'utf8'), DEMO.ground));
   const player = playerModel(valueOf(readPlayer(readFileSync(DEMO.player, 'utf8'), DEMO.player)));
-  const plans = ground.holes.map((hole) => planHole(solveHole(hole, player), player));
+  const plans = ground.holes
+    .filter(({ hole }) => hole === OPENING_HOLE)
+    .map((hole) => planHole(solveHole(hole, player), player));
   const { course, attribution } = ground;
   return planDocument(plans, {
     player: player.name,
