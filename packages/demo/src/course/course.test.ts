@@ -29,7 +29,7 @@ const water = outlines.filter((o) => o.tags.natural === 'water');
 const count = (par: number): number => holes.filter((h) => h.par === par).length;
 
 test('eighteen holes, par 71: five short, nine middling, four long, and each stroke index once', () => {
-  expect(faults.map((f) => f.place)).toEqual(['links/range']);
+  expect(faults.map((f) => f.code)).toEqual(['driving-range']);
   expect(holes.map((h) => h.hole)).toEqual(Array.from({ length: 18 }, (_, i) => `${i + 1}`));
   expect([count(3), count(4), count(5)]).toEqual([5, 9, 4]);
   const indices = features.filter((f) => f.properties.golf === 'hole').map((f) => Number(f.properties.handicap));
@@ -92,7 +92,7 @@ test('no fairway, green or water is near an ellipse or a rectangle', () => {
     stray: strayFromEllipse(ring),
     share: shareOfBox(ring),
   }));
-  expect(shapes.filter((s) => s.stray < 0.025)).toEqual([]);
+  expect(shapes.filter((s) => s.stray < 0.03)).toEqual([]);
   expect(shapes.filter((s) => s.share > 0.9)).toEqual([]);
 });
 
