@@ -1,0 +1,149 @@
+import type { PlanePoint } from '@leeway/engine';
+import type { Labels } from '../labels.ts';
+import type { Line, Text, Xy } from '../marks.ts';
+import { apartPx, lengthPx, offLine, partOf, placeOn } from '../plane/line.ts';
+import { inQuad, type Quad } from '../plane/quad.ts';
+import type { Sheet } from '../sheet.ts';
+import { sans } from '../text/fonts.ts';
+import { boxOfText, widthPx } from '../text/measure.ts';
+import type { Painted } from '../ground/painted.ts';
+import type { Contour } from './contours.ts';
+
+const FIGURE_PX = 11.5;
+const GAP_PX = 3.5;
+/** A figure keeps this far from a bank and from the bounds. */
+const FROM_BANK_M = 7;
+const FROM_BOUNDS_M = 9;
+const STEP_PX = 7;
+/** A line this long may carry two figures, this far apart. */
+const LONG_PX = 520;
+const APART_PX = 260;
+const STEEPEST_RAD = 1.15;
+
+/** What a figure must not stand on, and where it is looked for first. */
+export interface FigureRules {
+  readonly sheet: Sheet;
+  readonly painted: Painted;
+  readonly labels: Labels;
+  /** Flag line, line of flight, arms and balls. */
+  readonly avoid: readonly Xy[];
+  /** The line of play. */
+  readonly play: readonly [Xy, Xy];
+}
+
+/** Contours cut open for their figures, and the figures. */
+export function withFigures(contours: readonly Contour[], rules: FigureRules): { lines: Contour[]; figures: Text[] } {
+  const crowd = contours.flatMap((c, i) => thick(c.line).map((at) => ({ at, i })));
+  const figures: Text[] = [];
+  const lines: Contour[] = [];
+  for (const [i, contour] of contours.entries()) {
+    if (contour.weight === 'hair') {
+      lines.push(contour);
+      continue;
+    }
+    const others = crowd.filter((c) => c.i !== i).map((c) => c.at);
+    const cuts = figuresOf(contour, rules, others);
+    figures.push(...cuts.map((c) => c.text));
+    lines.push(...opened(contour, cuts));
+  }
+  return { lines, figures };
+}
+
+interface Cut {
+  readonly text: Text;
+  readonly from: number;
+  readonly to: number;
+  readonly at: Xy;
+}
+
+function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[]): Cut[] {
+  const heavy = contour.weight === 'heavy';
+  const font = sans(FIGURE_PX, heavy ? 700 : 500);
+  const figure = contour.strokes.toFixed(1);
+  const gap = widthPx(figure, font) + 2 * GAP_PX;
+  const whole = lengthPx(contour.line);
+  if (whole < gap + 40) return [];
+  const candidates: { readonly cut: Cut; readonly cost: number }[] = [];
+  for (let from = 8; from + gap + 8 <= whole; from += STEP_PX) {
+    const found = candidate(contour.line, from, gap, rules);
+    if (!found) continue;
+    const foot = 0.36 * FIGURE_PX;
+    const text: Text = {
+      kind: 'text',
+      layer: 'contours',
+      role: 'contour',
+      text: figure,
+      font,
+      at: { x: found.at.x - Math.sin(found.turnRad) * foot, y: found.at.y + Math.cos(found.turnRad) * foot },
+      anchor: 'middle',
+      turnRad: found.turnRad,
+      haloPx: 0,
+    };
+    candidates.push({ cut: { text, from, to: from + gap, at: found.at }, cost: found.cost });
+  }
+  const placed: Cut[] = [];
+  const most = whole > LONG_PX ? 2 : 1;
+  for (const { cut } of candidates.toSorted((a, b) => a.cost - b.cost)) {
+    if (placed.length >= most) break;
+    if (placed.some((p) => apartPx(p.at, cut.at) < APART_PX)) continue;
+    if (!standsWell(boxOfText(cut.text), rules, others)) continue;
+    if (rules.labels.place([cut.text])) placed.push(cut);
+  }
+  return placed;
+}
+
+/** A stretch of line as a place for a figure: its middle, its slope, and how far it is from level, straight and near the line of play. */
+function candidate(line: Line, from: number, gap: number, { sheet, painted, play }: FigureRules) {
+  const [a, b] = [placeOn(line, from), placeOn(line, from + gap)];
+  const middle = placeOn(line, from + gap / 2);
+  if (!a || !b || !middle) return undefined;
+  const bend = 1 - apartPx(a, b) / gap;
+  const [left, right] = a.x <= b.x ? [a, b] : [b, a];
+  const turnRad = Math.atan2(right.y - left.y, right.x - left.x);
+  if (bend > 0.06 || Math.abs(turnRad) > STEEPEST_RAD || offLine(middle, a, b) > 2.6) return undefined;
+  const p = sheet.toPlane(middle);
+  if (!standsOn(p, painted)) return undefined;
+  const aside = offLine(middle, play[0], play[1]);
+  const at = { x: (a.x + b.x) / 2 / 2 + middle.x / 2, y: (a.y + b.y) / 2 / 2 + middle.y / 2 };
+  return { at, turnRad, cost: 60 * Math.abs(turnRad) + 900 * bend + 0.35 * aside };
+}
+
+const standsOn = (p: PlanePoint, painted: Painted): boolean => {
+  const surface = painted.surfaceAt(p);
+  return (
+    (surface === 'rough' || surface === 'fairway' || surface === 'green' || surface === 'tee') &&
+    painted.toEdgeM(p, 'penalty') >= FROM_BANK_M &&
+    painted.toEdgeM(p, 'out') >= FROM_BOUNDS_M
+  );
+};
+
+/** No scrub or sand under its corners, and no line, ball or other contour through it. */
+function standsWell(quad: Quad, { sheet, painted, avoid }: FigureRules, others: readonly Xy[]): boolean {
+  if (!quad.every((q) => standsOn(sheet.toPlane(q), painted))) return false;
+  return !avoid.some((q) => inQuad(q, quad)) && !others.some((q) => inQuad(q, quad));
+}
+
+/** A line's places no more than 3 px apart. */
+function thick(line: Line): Xy[] {
+  const found: Xy[] = [];
+  for (let i = 1; i < line.length; i++) {
+    const [a, b] = [line[i - 1]!, line[i]!];
+    const steps = Math.max(1, Math.ceil(apartPx(a, b) / 3));
+    for (let s = 0; s < steps; s++)
+      found.push({ x: a.x + ((b.x - a.x) * s) / steps, y: a.y + ((b.y - a.y) * s) / steps });
+  }
+  return found;
+}
+
+function opened(contour: Contour, cuts: readonly Cut[]): Contour[] {
+  const whole = lengthPx(contour.line);
+  const sorted = cuts.toSorted((a, b) => a.from - b.from);
+  const starts = [0, ...sorted.map((c) => c.to)];
+  const ends = [...sorted.map((c) => c.from), whole];
+  return starts
+    .map((from, i) => ({
+      ...contour,
+      line: cuts.length === 0 ? contour.line : partOf(contour.line, from, ends[i] ?? whole),
+    }))
+    .filter((c) => c.line.length > 1);
+}

@@ -1,0 +1,175 @@
+import type { Area, PlanePoint, Polygon } from '@leeway/engine';
+import { areaSqM, centroid, insidePolygon, union } from '@leeway/engine';
+import type { Fill, Layer, Line, Mark, Role, Stroke, Xy } from '../marks.ts';
+import { circle, dashed, keepWhere, lengthPx, placeOn, shut } from '../plane/line.ts';
+import { inRect } from '../plane/quad.ts';
+import { randomOf } from '../plane/seed.ts';
+import type { Sheet } from '../sheet.ts';
+import { jittered, tuft } from './hatch.ts';
+import { insetM, type Painted } from './painted.ts';
+
+/** Shore lines: px from the bank, and how strong each is. */
+const SHORES = [
+  [2.9, 0.9, 0.85],
+  [5.6, 0.75, 0.65],
+  [9, 0.65, 0.45],
+  [13, 0.6, 0.3],
+] as const;
+const ROUGH = { stepPx: 9, dotPx: 0.55, jitter: 0.42 };
+const SAND = { stepPx: 3.4, dotPx: 0.62, jitter: 0.3, lipPx: 2.6, lipStepPx: 3.6 };
+const FAIRWAY_DASH = [5, 2.2];
+const BOUNDS_DASH = [9, 3, 1.4, 3];
+const SCRUB_DASH = [0.01, 2.6];
+/** Trees of less ground than this are drawn one by one. */
+const SINGLE_TREE_SQ_M = 120;
+
+/** The ground of a sheet: every kind has a tint, and a hatch or an edge of its own that is seen without it. */
+export function groundMarks(sheet: Sheet, painted: Painted): Mark[] {
+  const marks: Mark[] = roughMarks(sheet, painted);
+  for (const [index, area] of painted.areas.entries()) {
+    const shown = painted.shownOf(index);
+    if (shown.length > 0) marks.push(...areaMarks(area, shown, { sheet, painted, index }));
+  }
+  return marks;
+}
+
+interface Place {
+  readonly sheet: Sheet;
+  readonly painted: Painted;
+  readonly index: number;
+}
+
+function areaMarks(area: Area, shown: readonly Polygon[], place: Place): Mark[] {
+  const rings = ringsOn(place.sheet, shown);
+  const fill = (layer: Layer, role: Role): Fill => ({ kind: 'fill', layer, role, rings });
+  const edge = (layer: Layer, role: Role, widthPx: number, dash?: readonly number[]): Stroke => {
+    const lines = edgesOf(area, place);
+    return {
+      kind: 'stroke',
+      layer,
+      role,
+      lines: dash ? lines.flatMap((l) => dashed(l, dash)) : lines,
+      closed: false,
+      widthPx,
+    };
+  };
+  switch (area.surface) {
+    case 'rough':
+      return [fill('tint', 'rough'), roughDots(area.id, rings, place)];
+    case 'recovery':
+      return areaSqM(area.polygon) < SINGLE_TREE_SQ_M
+        ? singleTree(area, place.sheet)
+        : [fill('trees', 'scrub'), ...scrub(area.id, rings, place), edge('trees', 'whins', 1.5, SCRUB_DASH)];
+    case 'fairway':
+      return [fill('fairway', 'sheet'), edge('fairway', 'ink', 0.8, FAIRWAY_DASH)];
+    case 'green':
+      return [fill('green', 'green'), edge('green', 'ink', 1.25)];
+    case 'tee':
+      return [fill('tee', 'sheet'), edge('tee', 'ink', 0.9)];
+    case 'bunker':
+      return [fill('sand', 'sand'), ...sand(area.id, rings, place), edge('sand', 'ink', 0.9), lip(area, place)];
+    case 'penalty':
+      return [fill('water', 'sea'), ...shores(area, place), edge('water', 'contour', 1.1)];
+    case 'out':
+      return [fill('bounds', 'sheet'), edge('bounds', 'ink', 1.1, BOUNDS_DASH)];
+  }
+}
+
+function roughMarks(sheet: Sheet, painted: Painted): Mark[] {
+  const rings = ringsOn(sheet, painted.rough);
+  return rings.length === 0
+    ? []
+    : [{ kind: 'fill', layer: 'tint', role: 'rough', rings }, roughDots('rough', rings, { sheet, painted, index: -1 })];
+}
+
+const ringsOn = (sheet: Sheet, polygons: readonly Polygon[]): Line[] =>
+  polygons.flatMap((p) => [p.outer, ...p.inner]).map((ring) => ring.map((c) => sheet.toPaper(c)));
+
+/** Is a place on paper shown ground of this area? */
+const isTop = (q: Xy, { sheet, painted, index }: Place): boolean => {
+  const p = sheet.toPlane(q);
+  if (!inRect(q, sheet.inner)) return false;
+  return index === -1 ? painted.topAt(p) === -1 && painted.surfaceAt(p) === 'rough' : painted.topAt(p) === index;
+};
+
+const roughDots = (id: string, rings: readonly Line[], place: Place): Mark => ({
+  kind: 'dots',
+  layer: 'tint',
+  role: 'stipple',
+  at: jittered(rings, ROUGH, randomOf(id)).filter((q) => isTop(q, place)),
+  radiusPx: ROUGH.dotPx,
+});
+
+/** An area's edge where nothing lies over it and it is on the sheet. */
+function edgesOf(area: Area, { sheet, painted, index }: Place): Line[] {
+  const later = painted.areas.slice(index + 1);
+  const covered = union(later.map((a) => a.polygon));
+  const keep = (q: Xy): boolean =>
+    inRect(q, sheet.inner) && (later.length === 0 || !insideAny(sheet.toPlane(q), covered));
+  return [area.polygon.outer, ...area.polygon.inner].flatMap((ring) =>
+    keepWhere(shut(ring.map((p) => sheet.toPaper(p))), keep),
+  );
+}
+
+const insideAny = (p: PlanePoint, polygons: readonly Polygon[]): boolean => polygons.some((a) => insidePolygon(p, a));
+
+const TUFT = { stepPx: 12, sizePx: 5, jitter: 0.3 };
+
+function scrub(id: string, rings: readonly Line[], place: Place): Mark[] {
+  const reach = 0.7 * TUFT.sizePx;
+  const sizePx = place.sheet.kind === 'hole' ? 0.8 * TUFT.sizePx : TUFT.sizePx;
+  const at = jittered(rings, TUFT, randomOf(id)).filter((q) =>
+    [-reach, reach].every(
+      (x) => isTop({ x: q.x + x, y: q.y - reach }, place) && isTop({ x: q.x + x, y: q.y + reach }, place),
+    ),
+  );
+  const lines = at.flatMap((q) => tuft(q, sizePx));
+  return [{ kind: 'stroke', layer: 'trees', role: 'whins', lines, closed: false, widthPx: 0.75 }];
+}
+
+function sand(id: string, rings: readonly Line[], place: Place): Mark[] {
+  const at = jittered(rings, SAND, randomOf(id)).filter((q) => isTop(q, place));
+  return [{ kind: 'dots', layer: 'sand', role: 'ink', at, radiusPx: SAND.dotPx }];
+}
+
+/** Short ticks outward from the edge of sand. */
+function lip(area: Area, place: Place): Mark {
+  const lines: Line[] = [];
+  for (const edge of edgesOf(area, place)) {
+    const whole = lengthPx(edge);
+    for (let s = SAND.lipStepPx / 2; s < whole; s += SAND.lipStepPx) {
+      const [a, b] = [placeOn(edge, s - 0.5), placeOn(edge, s + 0.5)];
+      if (!a || !b) continue;
+      const step = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+      const foot = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+      const to = (px: number): Xy => ({ x: foot.x + ((b.y - a.y) * px) / step, y: foot.y - ((b.x - a.x) * px) / step });
+      const outward = insidePolygon(place.sheet.toPlane(to(0.6)), area.polygon) ? -1 : 1;
+      if (inRect(to(outward * SAND.lipPx), place.sheet.inner)) lines.push([foot, to(outward * SAND.lipPx)]);
+    }
+  }
+  return { kind: 'stroke', layer: 'sand', role: 'ink', lines, closed: false, widthPx: 0.7 };
+}
+
+/** Lines along the bank inside the water, fading inwards. They follow the water's own edge, not that of what lies over it or of the sheet. */
+function shores(area: Area, place: Place): Mark[] {
+  return SHORES.map(([px, widthPx, opacity]): Mark => {
+    const rings = insetM([area.polygon], px / place.sheet.pxPerM);
+    const lines = rings.flatMap((ring) =>
+      keepWhere(shut(ring.map((p) => place.sheet.toPaper(p))), (q) => isTop(q, place)),
+    );
+    return { kind: 'stroke', layer: 'water', role: 'shore', lines, closed: false, widthPx, opacity };
+  });
+}
+
+/** One tree: its crown as a ring, and its stem. */
+function singleTree(area: Area, sheet: Sheet): Mark[] {
+  const at = sheet.toPaper(centroid(area.polygon.outer));
+  const radius = Math.max(4, Math.min(9, Math.sqrt(areaSqM(area.polygon) / Math.PI) * sheet.pxPerM));
+  if (![-radius, radius].every((d) => inRect({ x: at.x + d, y: at.y + d }, sheet.inner))) return [];
+  const crown = circle(at, radius);
+  return [
+    { kind: 'fill', layer: 'bounds', role: 'sheet', rings: [crown] },
+    { kind: 'stroke', layer: 'bounds', role: 'ink', lines: [crown], closed: true, widthPx: 0.9 },
+    { kind: 'dots', layer: 'bounds', role: 'ink', at: [at], radiusPx: 1.3 },
+  ];
+}

@@ -1,0 +1,103 @@
+import type { HoleGround, PlanePoint, Ring } from '@leeway/engine';
+import { bearingRad, distanceM, distanceToLineM, placeAt, YARD_M } from '@leeway/engine';
+import type { Xy } from './marks.ts';
+import type { Rect } from './plane/quad.ts';
+import type { ShotMarks } from './shot/shotMarks.ts';
+
+export type Units = 'yd' | 'm';
+
+export interface Size {
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** How a piece of ground lies on paper. */
+export interface Sheet {
+  readonly kind: 'hole' | 'shot';
+  readonly size: Size;
+  readonly units: Units;
+  /** Metres of one unit. */
+  readonly unitM: number;
+  /** Inside the frame. */
+  readonly inner: Rect;
+  readonly pxPerM: number;
+  /** The bearing that is straight up. */
+  readonly upRad: number;
+  readonly ball: PlanePoint;
+  readonly toPaper: (p: PlanePoint) => Xy;
+  readonly toPlane: (p: Xy) => PlanePoint;
+}
+
+/** From the edge of the paper to the ground: frame, bar and neat lines. */
+export const FRAME_PX = 13;
+/** Room kept round what must be on the sheet: left, right, above, below. */
+const MARGIN = { sidePx: 46, topPx: 48, bottomPx: 56 };
+/** A hole sheet shows the areas of this many metres round the line. */
+const BESIDE_M = 55;
+/** No sheet is drawn larger than this. */
+const LARGEST_PX_PER_M = 5;
+/** Ground shown either side of a shot's line, at least. */
+const BESIDE_SHOT_M = 45;
+
+/** The sheet of a whole hole, tee below, straight up to the flag. */
+export function holeSheet(ground: HoleGround, size: Size, units: Units): Sheet {
+  const near = (ring: Ring): PlanePoint[] => ring.filter((p) => distanceToLineM(p, ground.line) < BESIDE_M);
+  const shown = ground.areas.flatMap((a) => [...near(a.polygon.outer), ...a.polygon.inner.flatMap(near)]);
+  const up = bearingRad(ground.ball, ground.flag);
+  return fitted('hole', size, units, up, ground.ball, [...ground.line, ground.ball, ground.flag, ...shown]);
+}
+
+/** The sheet of one shot, straight up: to the flag if the shot goes near it, else to the spot. */
+export function shotSheet(ground: HoleGround, shot: ShotMarks, size: Size, units: Units): Sheet {
+  const from = shot.choice.from.at;
+  const { spot } = shot.choice.answer;
+  const toFlag = distanceM(spot, ground.flag) < 0.35 * distanceM(from, ground.flag);
+  const up = bearingRad(from, toFlag ? ground.flag : spot);
+  const middle = toFlag ? ground.flag : spot;
+  const sides = [-BESIDE_SHOT_M, BESIDE_SHOT_M].map((m) => placeAt(middle, up, 25, m));
+  const arms = shot.arms.map((arm) => placeAt(spot, arm.bearingRad, (arm.ticksM.at(-1) ?? 0) + 5));
+  return fitted('shot', size, units, up, from, [from, spot, middle, ...sides, ...arms]);
+}
+
+function fitted(
+  kind: Sheet['kind'],
+  size: Size,
+  units: Units,
+  upRad: number,
+  ball: PlanePoint,
+  shown: readonly PlanePoint[],
+): Sheet {
+  const inner = { left: FRAME_PX, top: FRAME_PX, right: size.widthPx - FRAME_PX, bottom: size.heightPx - FRAME_PX };
+  const [sin, cos] = [Math.sin(upRad), Math.cos(upRad)];
+  const along = shown.map((p) => p.eastM * sin + p.northM * cos);
+  const across = shown.map((p) => p.eastM * cos - p.northM * sin);
+  const [low, high] = [Math.min(...along), Math.max(...along)];
+  const [left, right] = [Math.min(...across), Math.max(...across)];
+  const pxPerM = Math.min(
+    LARGEST_PX_PER_M,
+    (inner.right - inner.left - 2 * MARGIN.sidePx) / (right - left),
+    (inner.bottom - inner.top - MARGIN.topPx - MARGIN.bottomPx) / (high - low),
+  );
+  const middleX = (inner.left + inner.right) / 2;
+  const middleY = (inner.top + MARGIN.topPx + inner.bottom - MARGIN.bottomPx) / 2;
+  const [midAlong, midAcross] = [(low + high) / 2, (left + right) / 2];
+  return {
+    kind,
+    size,
+    units,
+    unitM: units === 'yd' ? YARD_M : 1,
+    inner,
+    pxPerM,
+    upRad,
+    ball,
+    toPaper: (p) => ({
+      x: middleX + (p.eastM * cos - p.northM * sin - midAcross) * pxPerM,
+      y: middleY - (p.eastM * sin + p.northM * cos - midAlong) * pxPerM,
+    }),
+    toPlane: (q) => {
+      const acrossM = (q.x - middleX) / pxPerM + midAcross;
+      const alongM = (middleY - q.y) / pxPerM + midAlong;
+      return { eastM: acrossM * cos + alongM * sin, northM: alongM * cos - acrossM * sin };
+    },
+  };
+}

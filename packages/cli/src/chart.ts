@@ -1,0 +1,110 @@
+import { type Charted, scene, svg } from '@leeway/chart';
+import type { GroundFile } from '@leeway/contract';
+import { type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/engine';
+import { readGround } from '@leeway/formats';
+import type { Command, Given, Io } from './command.ts';
+import { Usage } from './command.ts';
+import { CAP_BYTES, readTextCapped, writeBeside } from './files.ts';
+import { needed, readPlanInput, refuse, tellFaults } from './planInput.ts';
+import { parsePlace } from './planPlace.ts';
+import { parseWhole, UNITS_OPTION, unitsOf } from './quantities.ts';
+
+const SIZE = { widthPx: 690, heightPx: 768 };
+const MOST_SHOTS = 12;
+
+/** `leeway chart`: a hole, or one shot of its plan, drawn. */
+export const chart: Command = {
+  name: 'chart',
+  summary: 'draw a hole as a chart, with stroke contours, pattern, spot and room when a player is given',
+  usage: [
+    'leeway chart --ground FILE --hole N [--player FILE] [--shot K] [--flag PLACE] [--units yd|m] --out FILE.svg [--force]',
+  ],
+  examples: [
+    'leeway chart --ground course.geojson --hole 7 --player kim.json --out hole-7.svg',
+    'leeway chart --ground course.osm --hole 7 --player kim.json --shot 2 --out approach.svg --force',
+  ],
+  options: {
+    ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
+    hole: { kind: 'text', value: 'N', help: 'the hole to draw' },
+    player: { kind: 'text', value: 'FILE', help: 'the player file; without it the ground alone is drawn' },
+    shot: { kind: 'text', value: 'K', help: 'the sheet of the plan’s shot K; the whole hole unless said' },
+    flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
+    out: { kind: 'text', value: 'FILE', help: 'the SVG file to write' },
+    force: { kind: 'flag', help: 'replace an existing file' },
+    units: UNITS_OPTION,
+  },
+  run: runChart,
+};
+
+interface ChartInput {
+  readonly ground: HoleGround;
+  readonly file: GroundFile;
+  readonly path: string;
+  readonly player: PlayerModel | undefined;
+}
+
+async function runChart(given: Given, io: Io): Promise<number> {
+  const units = unitsOf(given);
+  needed(given, 'hole');
+  const out = needed(given, 'out');
+  const shotText = given.text('shot');
+  const shot = shotText === undefined ? undefined : parseWhole('shot', shotText, [1, MOST_SHOTS]);
+  if (shot !== undefined && given.text('player') === undefined) throw new Usage('--shot needs --player FILE');
+  const input = given.text('player') === undefined ? await groundAlone(given, io) : await withPlayer(given, io);
+  if (input === undefined) return 1;
+  const { course, attribution } = input.file;
+  const planned = plannedOn(input);
+  if (shot !== undefined && shot > planned.choices.length) {
+    const found = `shot ${shot} of a plan of ${planned.choices.length}`;
+    refuse(io, 'no-such-shot', input.path, found, 'a shot of the plan');
+    return 1;
+  }
+  const drawn = scene(
+    {
+      ...planned,
+      ground: input.ground,
+      ...(course === undefined ? {} : { course }),
+      ...(attribution === undefined ? {} : { attribution }),
+      ...(shot === undefined ? {} : { shot: shot - 1 }),
+    },
+    SIZE,
+    units,
+  );
+  const faults = await writeBeside(out, svg(drawn), { force: given.flag('force') });
+  tellFaults(faults, io, out);
+  if (faults.length > 0) return 1;
+  const told = { file: out, title: drawn.title, description: drawn.description };
+  io.out(given.flag('json') ? `${JSON.stringify(told)}\n` : `${drawn.title}\n${drawn.description}\n`);
+  return 0;
+}
+
+function plannedOn({ ground, player }: ChartInput): Pick<Charted, 'choices' | 'strokesAtRest'> {
+  if (player === undefined) return { choices: [] };
+  const solution = solveHole(ground, player);
+  const { shots } = planHole(solution, player);
+  return { choices: shots.map((s) => s.choice), strokesAtRest: (p, from) => solution.strokesAtRest(p, from) };
+}
+
+async function withPlayer(given: Given, io: Io): Promise<ChartInput | undefined> {
+  const input = await readPlanInput(given, io);
+  const [ground] = input?.holes ?? [];
+  if (input === undefined || ground === undefined) return undefined;
+  return { ground, file: input.ground, path: input.groundPath, player: input.player };
+}
+
+async function groundAlone(given: Given, io: Io): Promise<ChartInput | undefined> {
+  if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
+  const path = needed(given, 'ground');
+  const hole = needed(given, 'hole');
+  const flag = given.text('flag');
+  const text = await readTextCapped(path, CAP_BYTES.ground);
+  const place = flag === undefined ? {} : { flag: parsePlace('flag', flag) };
+  const read = text.value === undefined ? undefined : readGround(text.value, path, { hole, ...place });
+  const faults = [...text.faults, ...(read?.faults ?? [])];
+  tellFaults(faults, io, path);
+  if (read?.value === undefined || faults.some((f) => f.level === 'refused')) return undefined;
+  const ground = read.value.holes.find((h) => h.hole === hole);
+  if (ground !== undefined) return { ground, file: read.value, path, player: undefined };
+  const numbers = read.value.holes.map((h) => h.hole).join(', ');
+  return refuse(io, 'no-such-hole', path, `hole ${hole}`, numbers === '' ? 'a hole' : `one of ${numbers}`);
+}
