@@ -11,8 +11,8 @@ const BROWSER_SAFE = ['engine', 'contract', 'chart', 'formats'];
 /** Pure, typed libraries without dependencies of their own that the engine may import. */
 const ENGINE_LIBRARIES = ['clipper2-ts'];
 
-/** Tests and what only they read: they may use Node and the test libraries. */
-const TESTS = ['*.test.ts', 'testdata/**/*.ts'];
+/** Tests, what only they read, and what makes committed data: they may use Node and the test libraries. */
+const TESTS = ['*.test.ts', 'testdata/**/*.ts', 'make/**/*.ts'];
 
 interface Ban {
   readonly regex?: string;

@@ -21,6 +21,8 @@ const PLANTED: readonly (readonly [what: string, path: string, text: string, rul
   ['another package by its files', 'cli/src/a.ts', `export * from '../../engine/src/x.ts';`, 'no-restricted-imports'],
   ['formats in contract', 'contract/src/a.ts', `export * from '@leeway/formats';`, 'no-restricted-imports'],
   ['Node in contract', 'contract/src/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
+  ['formats in the chart', 'chart/src/a.ts', `export * from '@leeway/formats';`, 'no-restricted-imports'],
+  ['Node in the chart', 'chart/src/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
   ['the server in formats', 'formats/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['Node in formats', 'formats/src/b.ts', `export * from 'node:path';`, 'no-restricted-imports'],
   ['the server in the demo', 'demo/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],

@@ -63,6 +63,8 @@ export interface Stroke extends Inked {
   readonly lines: readonly Line[];
   readonly closed: boolean;
   readonly widthPx: number;
+  /** On a contour: the expected strokes to hole out along it. */
+  readonly strokes?: number;
 }
 
 /** Solid dots, or open rings where `lineWidthPx` is given. */
@@ -96,10 +98,18 @@ export interface Text extends Inked {
 
 export type Mark = Fill | Stroke | Dots | Text;
 
+/** How ground lies on a sheet: where the origin of its plane is, the scale, and the bearing that is straight up. */
+export interface Placing {
+  readonly origin: Xy;
+  readonly pxPerM: number;
+  readonly upRad: number;
+}
+
 /** A drawn sheet: its marks in the order of `LAYERS`, and the same told in words. */
 export interface Scene {
   readonly widthPx: number;
   readonly heightPx: number;
+  readonly placing: Placing;
   readonly title: string;
   readonly description: string;
   readonly marks: readonly Mark[];

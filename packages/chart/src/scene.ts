@@ -87,7 +87,8 @@ export function scene(charted: Charted, size: Size, units: Units): Scene {
     ...rose(room.rose, -sheet.upRad),
     ...titleBlock(title, sheet, room.title),
   ];
-  return { ...size, ...describe(charted, contours, units), marks: inOrder(marks) };
+  const placing = { origin: sheet.toPaper({ eastM: 0, northM: 0 }), pxPerM: sheet.pxPerM, upRad: sheet.upRad };
+  return { ...size, placing, ...describe(charted, contours, units), marks: inOrder(marks) };
 }
 
 const teeOf = (ground: HoleGround): BallState => ({ at: ground.ball, lie: 'tee' });
@@ -115,17 +116,30 @@ function contoursOn(
   return contoursOf(raster, keep, sheet.pxPerM * 0.9144 > HAIRS_FROM_PX);
 }
 
+const CONTOUR_PX: { readonly [W in Contour['weight']]: readonly [widthPx: number, opacity: number] } = {
+  hair: [0.55, 0.62],
+  plain: [0.95, 1],
+  heavy: [1.9, 1],
+};
+
+/** One mark a level, lightest first. */
 function contourStrokes(lines: readonly Contour[]): Stroke[] {
-  const of = (weight: Contour['weight'], widthPx: number, opacity: number): Stroke => ({
-    kind: 'stroke',
-    layer: 'contours',
-    role: 'contour',
-    lines: lines.filter((c) => c.weight === weight).map((c) => c.line),
-    closed: false,
-    widthPx,
-    opacity,
+  const levels = Map.groupBy(lines, (c) => c.strokes);
+  const found = [...levels].map(([strokes, pieces]): Stroke => {
+    const [widthPx, opacity] = CONTOUR_PX[pieces[0]?.weight ?? 'plain'];
+    const drawn = pieces.map((c) => c.line);
+    return {
+      kind: 'stroke',
+      layer: 'contours',
+      role: 'contour',
+      lines: drawn,
+      closed: false,
+      widthPx,
+      opacity,
+      strokes,
+    };
   });
-  return [of('hair', 0.55, 0.62), of('plain', 0.95, 1), of('heavy', 1.9, 1)].filter((s) => s.lines.length > 0);
+  return found.toSorted((a, b) => a.widthPx - b.widthPx);
 }
 
 /** Places of the play on paper: flag line, line of flight, arms, balls. Blocks and figures keep off them. */
@@ -189,11 +203,11 @@ function nameTexts(sheet: Sheet, ground: HoleGround, shown: ShotMarks | undefine
     labels.first(offsets.map(([dx, dy]) => [name(text, at, dx, dy)])) ?? [];
   return [
     ...beside('flag', flag, [
-      [18, -17],
+      [22, -17],
       [8, 3],
       [-8, -17],
       [-8, 3],
-      [18, -32],
+      [22, -32],
       [-8, -34],
     ]),
     ...beside(ballName, ball, [

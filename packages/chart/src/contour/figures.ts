@@ -2,7 +2,7 @@ import type { PlanePoint } from '@leeway/engine';
 import type { Labels } from '../labels.ts';
 import type { Line, Text, Xy } from '../marks.ts';
 import { apartPx, lengthPx, offLine, partOf, placeOn } from '../plane/line.ts';
-import { inQuad, type Quad } from '../plane/quad.ts';
+import { inQuad, type Quad, widened } from '../plane/quad.ts';
 import type { Sheet } from '../sheet.ts';
 import { sans } from '../text/fonts.ts';
 import { boxOfText, widthPx } from '../text/measure.ts';
@@ -19,6 +19,11 @@ const STEP_PX = 7;
 const LONG_PX = 520;
 const APART_PX = 260;
 const STEEPEST_RAD = 1.15;
+/** Clear room round a figure: to a line of the play or a ball, and to another contour. */
+const CLEAR_PX = 5;
+const CLEAR_OF_LINE_PX = 1;
+/** Nearer to the line of play than this is not better. */
+const NEAR_PX = 30;
 
 /** What a figure must not stand on, and where it is looked for first. */
 export interface FigureRules {
@@ -105,7 +110,7 @@ function candidate(line: Line, from: number, gap: number, { sheet, painted, play
   if (!standsOn(p, painted)) return undefined;
   const aside = offLine(middle, play[0], play[1]);
   const at = { x: (a.x + b.x) / 2 / 2 + middle.x / 2, y: (a.y + b.y) / 2 / 2 + middle.y / 2 };
-  return { at, turnRad, cost: 60 * Math.abs(turnRad) + 900 * bend + 0.35 * aside };
+  return { at, turnRad, cost: 60 * Math.abs(turnRad) + 900 * bend + 0.35 * Math.max(NEAR_PX, aside) };
 }
 
 const standsOn = (p: PlanePoint, painted: Painted): boolean => {
@@ -120,7 +125,8 @@ const standsOn = (p: PlanePoint, painted: Painted): boolean => {
 /** No scrub or sand under its corners, and no line, ball or other contour through it. */
 function standsWell(quad: Quad, { sheet, painted, avoid }: FigureRules, others: readonly Xy[]): boolean {
   if (!quad.every((q) => standsOn(sheet.toPlane(q), painted))) return false;
-  return !avoid.some((q) => inQuad(q, quad)) && !others.some((q) => inQuad(q, quad));
+  const [wide, narrow] = [widened(quad, CLEAR_PX), widened(quad, CLEAR_OF_LINE_PX)];
+  return !avoid.some((q) => inQuad(q, wide)) && !others.some((q) => inQuad(q, narrow));
 }
 
 /** A line's places no more than 3 px apart. */

@@ -100,12 +100,14 @@ const roughDots = (id: string, rings: readonly Line[], place: Place): Mark => ({
   radiusPx: ROUGH.dotPx,
 });
 
-/** An area's edge where nothing lies over it and it is on the sheet. */
+/** An area's edge where nothing lies over it and it is on the sheet; of out of bounds only the side that faces the hole. */
 function edgesOf(area: Area, { sheet, painted, index }: Place): Line[] {
   const later = painted.areas.slice(index + 1);
   const covered = union(later.map((a) => a.polygon));
   const keep = (q: Xy): boolean =>
-    inRect(q, sheet.inner) && (later.length === 0 || !insideAny(sheet.toPlane(q), covered));
+    inRect(q, sheet.inner) &&
+    !insideAny(sheet.toPlane(q), covered) &&
+    (area.surface !== 'out' || painted.isMapped(sheet.toPlane(q)));
   return [area.polygon.outer, ...area.polygon.inner].flatMap((ring) =>
     keepWhere(shut(ring.map((p) => sheet.toPaper(p))), keep),
   );
@@ -113,12 +115,12 @@ function edgesOf(area: Area, { sheet, painted, index }: Place): Line[] {
 
 const insideAny = (p: PlanePoint, polygons: readonly Polygon[]): boolean => polygons.some((a) => insidePolygon(p, a));
 
-const TUFT = { stepPx: 12, sizePx: 5, jitter: 0.3 };
+const TUFT = { shot: { stepPx: 11, sizePx: 5.6, jitter: 0.3 }, hole: { stepPx: 8.6, sizePx: 4.2, jitter: 0.3 } };
 
 function scrub(id: string, rings: readonly Line[], place: Place): Mark[] {
-  const reach = 0.7 * TUFT.sizePx;
-  const sizePx = place.sheet.kind === 'hole' ? 0.8 * TUFT.sizePx : TUFT.sizePx;
-  const at = jittered(rings, TUFT, randomOf(id)).filter((q) =>
+  const { sizePx, ...grid } = TUFT[place.sheet.kind];
+  const reach = 0.7 * sizePx;
+  const at = jittered(rings, grid, randomOf(id)).filter((q) =>
     [-reach, reach].every(
       (x) => isTop({ x: q.x + x, y: q.y - reach }, place) && isTop({ x: q.x + x, y: q.y + reach }, place),
     ),

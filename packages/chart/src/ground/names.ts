@@ -7,10 +7,10 @@ import { italic } from '../text/fonts.ts';
 import { boxOfText, widthPx } from '../text/measure.ts';
 import type { Painted } from './painted.ts';
 
-const SIZES_PX = [19, 16, 13.5];
+const SIZES_PX = [19, 16, 13.5, 12];
 const TRACKING = 0.12;
 const TURNS = [0, -15, 15, -30, 30, -45, 45, -58, 58].map((deg) => (deg * Math.PI) / 180);
-const STEP_PX = 16;
+const STEP_PX = 11;
 
 /** Names of water and ground, written inside them where they fit: as large and as level as may be, away from the edges. Each name once. */
 export function areaNames(sheet: Sheet, painted: Painted, labels: Labels): Mark[] {

@@ -12,6 +12,8 @@ export interface Painted {
   topAt(p: PlanePoint): number;
   /** What is seen at a place: bare rough too; nothing beyond what is mapped. */
   surfaceAt(p: PlanePoint): Surface | 'unmapped';
+  /** Within 40 yd of an area, out of bounds apart, or of the hole line. */
+  isMapped(p: PlanePoint): boolean;
   /** The part of an area that shows on the sheet. */
   shownOf(index: number): readonly Polygon[];
   /** Bare rough that shows on the sheet. */
@@ -37,10 +39,12 @@ export function paintedOn(ground: HoleGround, sheet: Sheet): Painted {
     }
     return -1;
   };
+  const isMapped = (p: PlanePoint): boolean => mapped.some((m) => insidePolygon(p, m));
   return {
     areas,
     topAt,
-    surfaceAt: (p) => areas[topAt(p)]?.surface ?? (mapped.some((m) => insidePolygon(p, m)) ? 'rough' : 'unmapped'),
+    isMapped,
+    surfaceAt: (p) => areas[topAt(p)]?.surface ?? (isMapped(p) ? 'rough' : 'unmapped'),
     shownOf: (index) => {
       const area = areas[index];
       if (area === undefined) return [];

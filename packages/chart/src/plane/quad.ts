@@ -42,6 +42,22 @@ function apart(a: Quad, b: Quad): boolean {
   return false;
 }
 
+/** A box with each side moved outwards. */
+export function widened(quad: Quad, by: number): Quad {
+  const [a, b, , d] = quad;
+  const [across, down] = [unit(a, b), unit(a, d)];
+  const moved = (p: Xy, x: number, y: number): Xy => ({
+    x: p.x + by * (x * across.x + y * down.x),
+    y: p.y + by * (x * across.y + y * down.y),
+  });
+  return [moved(quad[0], -1, -1), moved(quad[1], 1, -1), moved(quad[2], 1, 1), moved(quad[3], -1, 1)];
+}
+
+function unit(from: Xy, to: Xy): Xy {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+}
+
 /** Is a place inside a box or on its edge? */
 export function inQuad(p: Xy, quad: Quad): boolean {
   let [left, right] = [false, false];

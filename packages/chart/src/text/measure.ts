@@ -2,8 +2,6 @@ import type { Font, Text } from '../marks.ts';
 import type { Quad } from '../plane/quad.ts';
 import { LETTERS, WIDTHS } from './widths.ts';
 
-type Cut = keyof typeof WIDTHS;
-
 const CODES = LETTERS.split(' ').map((hex) => Number.parseInt(hex, 16));
 const TABLES = new Map<string, ReadonlyMap<number, number>>(
   Object.entries(WIDTHS).map(([cut, row]) => {
@@ -18,7 +16,7 @@ const LETTER_UNKNOWN = -1;
 
 /** Width in px of one line of words: the sum of advance widths and tracking; kerning, which narrows, is left out. */
 export function widthPx(text: string, font: Font): number {
-  const cut: Cut | string = `${font.face} ${font.weight}${font.italic ? ' italic' : ''}`;
+  const cut = `${font.face} ${font.weight}${font.italic ? ' italic' : ''}`;
   const table = TABLES.get(cut);
   let thousandths = 0;
   let letters = 0;
