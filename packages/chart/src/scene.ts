@@ -23,6 +23,11 @@ import { serif } from './text/fonts.ts';
 
 /** Lines end this far from the bounds. */
 const CLEAR_OF_BOUNDS_M = 3.4;
+/**
+ * A line is broken where the strokes on it are farther than this from its figure: along the edge of a lie, where they jump. The edge itself is drawn
+ * there.
+ */
+const FARTHEST_OFF = 0.03;
 /** Lines each 0.05 are drawn above this scale only, px a yard. */
 const HAIRS_FROM_PX = 4;
 
@@ -107,12 +112,17 @@ function contoursOn(
     const surface = painted.surfaceAt(p);
     return surface !== 'penalty' && surface !== 'out' && surface !== 'bunker' && surface !== 'unmapped';
   };
-  const keep = (q: Xy): boolean => {
+  const keep = (q: Xy, strokes: number): boolean => {
     if (!inRect(q, sheet.inner) || hides(q)) return false;
     const p = sheet.toPlane(q);
-    return isDrawn(p) && painted.toEdgeM(p, 'out') >= CLEAR_OF_BOUNDS_M;
+    return (
+      isDrawn(p) &&
+      Math.abs(strokesAtRest(p, from) - strokes) <= FARTHEST_OFF &&
+      painted.toEdgeM(p, 'out') >= CLEAR_OF_BOUNDS_M
+    );
   };
-  const raster = rasterOf(sheet, (p) => strokesAtRest(p, from), isDrawn);
+  const lieAt = (p: PlanePoint): string | undefined => (isDrawn(p) ? painted.surfaceAt(p) : undefined);
+  const raster = rasterOf(sheet, (p) => strokesAtRest(p, from), lieAt);
   return contoursOf(raster, keep, sheet.pxPerM * 0.9144 > HAIRS_FROM_PX);
 }
 

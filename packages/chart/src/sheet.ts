@@ -29,7 +29,7 @@ export interface Sheet {
 }
 
 /** From the edge of the paper to the ground: frame, bar and neat lines. */
-export const FRAME_PX = 13;
+const FRAME_PX = 13;
 /** Room kept round what must be on the sheet: left, right, above, below. */
 const MARGIN = { sidePx: 46, topPx: 48, bottomPx: 56 };
 /** A hole sheet shows the areas of this many metres round the line. */

@@ -15,10 +15,10 @@ export interface Contour {
 const FROM = 1.8;
 /** Shorter rings are a solver's freckles, not ground. */
 const SHORTEST_RING_PX = 150;
-const SHORTEST_PIECE_PX = 9;
+const SHORTEST_PIECE_PX = 18;
 
 /** The contours of a raster where `keep` holds: each 0.1 from 1.8 up, and each 0.05 where `hairs`. */
-export function contoursOf(raster: Raster, keep: (q: Xy) => boolean, hairs: boolean): Contour[] {
+export function contoursOf(raster: Raster, keep: (q: Xy, strokes: number) => boolean, hairs: boolean): Contour[] {
   const highest = raster.values.reduce((high, v) => (v > high ? v : high), 0);
   const step = hairs ? 5 : 10;
   const hundredths: number[] = [];
@@ -33,7 +33,7 @@ export function contoursOf(raster: Raster, keep: (q: Xy) => boolean, hairs: bool
     return rings
       .map(shut)
       .filter((ring) => lengthPx(ring) >= SHORTEST_RING_PX)
-      .flatMap((ring) => joined(keepWhere(rounded(ring), keep, 1.2)))
+      .flatMap((ring) => joined(keepWhere(rounded(ring), (q) => keep(q, h / 100), 1.2)))
       .filter((line) => lengthPx(line) >= SHORTEST_PIECE_PX)
       .map((line): Contour => ({ strokes: h / 100, weight, line }));
   });

@@ -19,13 +19,14 @@ const SMOOTH_M = 1;
 const STEP_M = { shot: 1, hole: 2 } as const;
 
 /**
- * Expected strokes on a raster of 1 m (a shot) or 2 m (a hole), smoothed by a normal kernel. Places where no line is drawn take no part in the
- * smoothing, so that the penalty of water does not leak on to its bank; they get what their neighbours would have, and NaN farther in.
+ * Expected strokes on a raster of 1 m (a shot) or 2 m (a hole), smoothed by a normal kernel among places of one lie, as `lieAt` names it: strokes jump
+ * where the lie changes, and smoothing across would draw a slope that is not there. Where `lieAt` is undefined nothing is drawn, and nothing there
+ * takes part, so that the penalty of water does not leak on to its bank; such cells get what their neighbours would have, and NaN farther in.
  */
 export function rasterOf(
   sheet: Sheet,
   strokesAt: (p: PlanePoint) => number,
-  isDrawn: (p: PlanePoint) => boolean,
+  lieAt: (p: PlanePoint) => string | undefined,
 ): Raster {
   const stepM = STEP_M[sheet.kind];
   const stepPx = stepM * sheet.pxPerM;
@@ -33,45 +34,64 @@ export function rasterOf(
   const [left, top] = [inner.left - BEYOND * stepPx, inner.top - BEYOND * stepPx];
   const columns = Math.ceil((inner.right - inner.left) / stepPx) + 2 * BEYOND + 1;
   const rows = Math.ceil((inner.bottom - inner.top) / stepPx) + 2 * BEYOND + 1;
-  const values = new Float64Array(columns * rows);
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      const p = sheet.toPlane({ x: left + column * stepPx, y: top + row * stepPx });
-      const strokes = isDrawn(p) ? strokesAt(p) : Number.NaN;
-      values[row * columns + column] = Number.isFinite(strokes) ? strokes : Number.NaN;
-    }
+  const strokes = new Float64Array(columns * rows);
+  const lies: (string | undefined)[] = [];
+  for (let i = 0; i < strokes.length; i++) {
+    const p = sheet.toPlane({ x: left + (i % columns) * stepPx, y: top + Math.floor(i / columns) * stepPx });
+    const lie = lieAt(p);
+    const value = lie === undefined ? Number.NaN : strokesAt(p);
+    strokes[i] = value;
+    lies.push(Number.isFinite(value) ? lie : undefined);
   }
-  const smooth = smoothed(values, columns, rows, SMOOTH_M / stepM);
-  return { columns, rows, values: smooth, left, top, stepPx };
+  const values = smoothed(strokes, lies, columns, SMOOTH_M / stepM);
+  return { columns, rows, values, left, top, stepPx };
 }
 
-/** Normal smoothing, first along the rows and then along the columns, of what is known; a cell out of reach of it stays NaN. */
-function smoothed(values: Float64Array, columns: number, rows: number, sdCells: number): Float64Array {
+/** Each lie smoothed by itself; cells of none get the sum over all. */
+function smoothed(
+  strokes: Float64Array,
+  lies: readonly (string | undefined)[],
+  columns: number,
+  sdCells: number,
+): Float64Array {
+  const values = new Float64Array(strokes.length).fill(Number.NaN);
+  const [allSums, allWeights] = [new Float64Array(strokes.length), new Float64Array(strokes.length)];
+  for (const lie of new Set(lies)) {
+    if (lie === undefined) continue;
+    const sums = spread(
+      strokes.map((v, i) => (lies[i] === lie ? v : 0)),
+      columns,
+      sdCells,
+    );
+    const weights = spread(
+      strokes.map((_, i) => (lies[i] === lie ? 1 : 0)),
+      columns,
+      sdCells,
+    );
+    for (let i = 0; i < values.length; i++) {
+      if (lies[i] === lie) values[i] = sums[i]! / weights[i]!;
+      allSums[i]! += sums[i]!;
+      allWeights[i]! += weights[i]!;
+    }
+  }
+  return values.map((v, i) => (lies[i] === undefined && allWeights[i]! > LEAST ? allSums[i]! / allWeights[i]! : v));
+}
+
+/** Less weight than this from known cells is none. */
+const LEAST = 1e-6;
+
+/** Sums under a normal kernel, first along the rows and then along the columns. */
+function spread(cells: Float64Array, columns: number, sdCells: number): Float64Array {
   const reach = Math.max(2, Math.ceil(3 * sdCells));
   const kernel = Array.from({ length: 2 * reach + 1 }, (_, i) => Math.exp(-0.5 * ((i - reach) / sdCells) ** 2));
-  const pass = (
-    sums: Float64Array,
-    weights: Float64Array,
-    stride: number,
-    length: number,
-  ): [Float64Array, Float64Array] => {
-    const [nextSums, nextWeights] = [new Float64Array(sums.length), new Float64Array(sums.length)];
+  const pass = (from: Float64Array, stride: number, length: number): Float64Array => {
+    const sums = new Float64Array(from.length);
     for (let i = 0; i < sums.length; i++) {
       const at = Math.floor(i / stride) % length;
-      for (let k = Math.max(-reach, -at); k <= Math.min(reach, length - 1 - at); k++) {
-        const w = kernel[k + reach]!;
-        nextSums[i]! += w * sums[i + k * stride]!;
-        nextWeights[i]! += w * weights[i + k * stride]!;
-      }
+      for (let k = Math.max(-reach, -at); k <= Math.min(reach, length - 1 - at); k++)
+        sums[i]! += kernel[k + reach]! * from[i + k * stride]!;
     }
-    return [nextSums, nextWeights];
+    return sums;
   };
-  const across = pass(
-    values.map((v) => (Number.isNaN(v) ? 0 : v)),
-    values.map((v) => (Number.isNaN(v) ? 0 : 1)),
-    1,
-    columns,
-  );
-  const [sums, weights] = pass(across[0], across[1], columns, rows);
-  return sums.map((sum, i) => (weights[i]! > 1e-6 ? sum / weights[i]! : Number.NaN));
+  return pass(pass(cells, 1, columns), columns, cells.length / columns);
 }

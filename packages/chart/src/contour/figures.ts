@@ -18,6 +18,8 @@ const STEP_PX = 7;
 /** A line this long may carry two figures, this far apart. */
 const LONG_PX = 520;
 const APART_PX = 260;
+/** Figures of two pieces of one line stand this far apart. */
+const SAME_APART_PX = 110;
 const STEEPEST_RAD = 1.15;
 /** Clear room round a figure: to a line of the play or a ball, and to another contour. */
 const CLEAR_PX = 5;
@@ -47,7 +49,8 @@ export function withFigures(contours: readonly Contour[], rules: FigureRules): {
       continue;
     }
     const others = crowd.filter((c) => c.i !== i).map((c) => c.at);
-    const cuts = figuresOf(contour, rules, others);
+    const alike = figures.filter((f) => f.text === contour.strokes.toFixed(1)).map((f) => f.at);
+    const cuts = figuresOf(contour, rules, others, alike);
     figures.push(...cuts.map((c) => c.text));
     lines.push(...opened(contour, cuts));
   }
@@ -61,7 +64,7 @@ interface Cut {
   readonly at: Xy;
 }
 
-function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[]): Cut[] {
+function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[], alike: readonly Xy[]): Cut[] {
   const heavy = contour.weight === 'heavy';
   const font = sans(FIGURE_PX, heavy ? 700 : 500);
   const figure = contour.strokes.toFixed(1);
@@ -91,6 +94,7 @@ function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[]):
   for (const { cut } of candidates.toSorted((a, b) => a.cost - b.cost)) {
     if (placed.length >= most) break;
     if (placed.some((p) => apartPx(p.at, cut.at) < APART_PX)) continue;
+    if (alike.some((at) => apartPx(at, cut.at) < SAME_APART_PX)) continue;
     if (!standsWell(boxOfText(cut.text), rules, others)) continue;
     if (rules.labels.place([cut.text])) placed.push(cut);
   }

@@ -1,15 +1,19 @@
 import { fileURLToPath } from 'node:url';
 import { open } from 'fontkit';
 
-/** The cuts of the two families that charts use, by their name in the table. */
+/** The cuts of the two families that charts use, by their name in the table, and where they are. */
 const CUTS = {
-  'serif 400': 'libre-caslon-text/400Regular/LibreCaslonText_400Regular.ttf',
-  'serif 400 italic': 'libre-caslon-text/400Regular_Italic/LibreCaslonText_400Regular_Italic.ttf',
-  'serif 700': 'libre-caslon-text/700Bold/LibreCaslonText_700Bold.ttf',
-  'sans 400': 'barlow-semi-condensed/400Regular/BarlowSemiCondensed_400Regular.ttf',
-  'sans 500': 'barlow-semi-condensed/500Medium/BarlowSemiCondensed_500Medium.ttf',
-  'sans 600': 'barlow-semi-condensed/600SemiBold/BarlowSemiCondensed_600SemiBold.ttf',
-  'sans 700': 'barlow-semi-condensed/700Bold/BarlowSemiCondensed_700Bold.ttf',
+  'serif 400': import.meta.resolve('@expo-google-fonts/libre-caslon-text/400Regular/LibreCaslonText_400Regular.ttf'),
+  'serif 400 italic': import.meta
+    .resolve('@expo-google-fonts/libre-caslon-text/400Regular_Italic/LibreCaslonText_400Regular_Italic.ttf'),
+  'serif 700': import.meta.resolve('@expo-google-fonts/libre-caslon-text/700Bold/LibreCaslonText_700Bold.ttf'),
+  'sans 400': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/400Regular/BarlowSemiCondensed_400Regular.ttf'),
+  'sans 500': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/500Medium/BarlowSemiCondensed_500Medium.ttf'),
+  'sans 600': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/600SemiBold/BarlowSemiCondensed_600SemiBold.ttf'),
+  'sans 700': import.meta.resolve('@expo-google-fonts/barlow-semi-condensed/700Bold/BarlowSemiCondensed_700Bold.ttf'),
 } as const;
 
 /** Printable ASCII, Latin-1 and the few signs beyond it. */
@@ -34,7 +38,7 @@ function span(from: number, to: number): number[] {
 export async function widthsFile(): Promise<string> {
   const rows: string[] = [];
   for (const [cut, path] of Object.entries(CUTS)) {
-    const font = await open(fileURLToPath(import.meta.resolve(`@expo-google-fonts/${path}`)));
+    const font = await open(fileURLToPath(path));
     if (!('unitsPerEm' in font)) throw new Error(`${path} holds more than one font`);
     const widths = LETTERS.map((letter) =>
       font.hasGlyphForCodePoint(letter)
