@@ -3,6 +3,7 @@ import { quadOf, type Rect } from '../plane/quad.ts';
 import type { Sheet } from '../sheet.ts';
 import { italic, sans, serif } from '../text/fonts.ts';
 import { widthPx } from '../text/measure.ts';
+import { fitting, wrapped } from '../text/wrap.ts';
 
 /** What the title block says. */
 export interface Title {
@@ -26,14 +27,21 @@ interface Row {
   readonly downPx: number;
 }
 
+/** Wide enough for most names; longer ones are set smaller, and notes go on to a next line. */
+const WIDEST_PX = 216;
+
 function rowsOf(title: Title): Row[] {
-  const course = title.course === undefined ? [] : [title.course.toUpperCase()];
-  return [
-    ...course.map((text): Row => ({ text, font: serif(13.5, 1.6), role: 'ink', downPx: 26 })),
-    { text: title.name, font: italic(26), role: 'ink', downPx: course.length === 0 ? 36 : 28 },
-    { text: title.hole, font: serif(15), role: 'ink', downPx: 24 },
-    ...title.notes.map((text, i): Row => ({ text, font: sans(13), role: 'ink', downPx: i === 0 ? 33 : 16 })),
-  ];
+  const rows: Row[] = [];
+  const courses = title.course === undefined ? [] : wrapped(title.course.toUpperCase(), serif(13.5, 1.6), WIDEST_PX);
+  for (const [i, text] of courses.entries())
+    rows.push({ text, font: fitting(text, serif(13.5, 1.6), WIDEST_PX, 11), role: 'ink', downPx: i === 0 ? 26 : 18 });
+  const name = fitting(title.name, italic(26), WIDEST_PX, 15);
+  for (const [i, text] of wrapped(title.name, name, WIDEST_PX).entries())
+    rows.push({ text, font: name, role: 'ink', downPx: i > 0 ? name.sizePx + 2 : courses.length === 0 ? 36 : 28 });
+  rows.push({ text: title.hole, font: fitting(title.hole, serif(15), WIDEST_PX, 13), role: 'ink', downPx: 24 });
+  const notes = title.notes.flatMap((note) => wrapped(note, sans(13), WIDEST_PX));
+  rows.push(...notes.map((text, i): Row => ({ text, font: sans(13), role: 'ink', downPx: i === 0 ? 33 : 16 })));
+  return rows;
 }
 
 /** Width and height of a title block, with the clear rim between it and the ground. */
