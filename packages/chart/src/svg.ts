@@ -1,3 +1,4 @@
+import { widthPx } from './text/measure.ts';
 import { LAYERS, type Line, type Mark, type Role, type Scene, type Text } from './marks.ts';
 
 /** The colours of the printed sheet; a page may set others through the custom properties of the same names. */
@@ -86,6 +87,8 @@ function text(mark: Text): string {
     `<text x="${n(at.x)}" y="${n(at.y)}"${turned} text-anchor="${mark.anchor}" font-family="${FACES[font.face]}"`,
     ` font-size="${n(font.sizePx)}" font-weight="${font.weight}"${font.italic ? ' font-style="italic"' : ''}`,
     font.trackingPx === 0 ? '' : ` letter-spacing="${n(font.trackingPx)}"`,
+    // a viewer without the fonts squeezes its own into the room that was measured
+    ` textLength="${n(widthPx(mark.text, font))}" lengthAdjust="spacingAndGlyphs"`,
     ` fill="${COLOURS[mark.role]}"${halo} style="fill:var(--${mark.role},${COLOURS[mark.role]})${haloStyle}"`,
     `>${escaped(mark.text)}</text>`,
   ].join('');
