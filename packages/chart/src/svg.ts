@@ -71,8 +71,8 @@ function element(mark: Mark): string[] {
 const paint = (what: 'fill' | 'stroke', role: Role, opacity = 1): string =>
   `${what}="${COLOURS[role]}" style="${what}:var(--${role},${COLOURS[role]})"${opacity === 1 ? '' : ` opacity="${n(opacity)}"`}`;
 
-const line = (role: Role, widthPx: number, opacity?: number): string =>
-  `fill="none" stroke-linecap="round" stroke-linejoin="round" stroke-width="${n(widthPx)}" ${paint('stroke', role, opacity)}`;
+const line = (role: Role, thickPx: number, opacity?: number): string =>
+  `fill="none" stroke-linecap="round" stroke-linejoin="round" stroke-width="${n(thickPx)}" ${paint('stroke', role, opacity)}`;
 
 function text(mark: Text): string {
   const { font, at } = mark;
