@@ -2,8 +2,8 @@
  * The linter's rules, and above all which way imports point. Packages and, inside the engine, folders are in the order below: each may
  * import itself and those before it. Type-only imports count, and tests keep the order too.
  */
-const PACKAGES = ['engine', 'contract', 'chart', 'formats', 'demo', 'server', 'cli'];
-const FLOORS = ['quantity', 'math', 'stats', 'geometry', 'ground', 'player', 'value', 'choice', 'plan'];
+const PACKAGES = ['engine', 'contract', 'chart', 'desk', 'formats', 'demo', 'web', 'server', 'cli'];
+const FLOORS = ['quantity', 'math', 'stats', 'geometry', 'ground', 'player', 'value', 'choice', 'study', 'plan'];
 
 /** Packages that run in the browser too. */
 const BROWSER_SAFE = ['engine', 'contract', 'chart', 'formats'];

@@ -35,3 +35,4 @@ export * from './choice/words.ts';
 export * from './choice/wordReason.ts';
 export * from './plan/planHole.ts';
 export * from './value/solve.ts';
+export * from './study/study.ts';
