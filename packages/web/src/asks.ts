@@ -1,6 +1,6 @@
 import type { Placing } from '@leeway/chart';
 import type { HoleDocument, ShotDocument } from '@leeway/contract';
-import type { Grade, PlanePoint, Units } from '@leeway/engine';
+import type { Grade, PlanePoint, Polygon, Units } from '@leeway/engine';
 
 /** What the page may open, as the server lists it. */
 export interface Shelf {
@@ -35,6 +35,8 @@ export interface HoleAnswer {
   readonly course?: string;
   readonly attribution?: string;
   readonly flag: PlanePoint;
+  /** The hole's green: a dragged flag stays on it. */
+  readonly green: readonly Polygon[];
   /** Places of each shot's ball and spot in the hole's plane, in the order of `plan.shots`. */
   readonly shots: readonly { readonly ball: PlanePoint; readonly spot: PlanePoint }[];
 }
@@ -63,9 +65,14 @@ export interface SpotAnswer {
   readonly costsMore: number;
 }
 
-/** The sheet of a shot (of the whole hole without one), in CSS px. */
+/**
+ * The sheet of a shot (of the whole hole without one), in CSS px, without flag, spot, ball and flag line: the page draws those over it, so that
+ * they move at once. A sheet stays where it is when only the flag has moved.
+ */
 export interface DrawAsk {
   readonly shot?: number;
+  /** The small chart of the hole instead, with its shots numbered and `shot` shown as the present one. */
+  readonly index?: true;
   readonly widthPx: number;
   readonly heightPx: number;
   readonly pixelRatio: number;
