@@ -1,8 +1,11 @@
 export * from './marks.ts';
+export { type Brush, paint, type PaintOptions } from './canvas.ts';
 export type { Charted } from './charted.ts';
 export { groundAt } from './groundAt.ts';
+export { type Light, type Palette, PALETTES } from './palette.ts';
 export { scene } from './scene.ts';
 export type { Size, Units } from './sheet.ts';
-export { svg } from './svg.ts';
+export { svg, type SvgOptions } from './svg.ts';
+export { FAMILIES, SANS_FEATURES } from './text/faces.ts';
 export { boxOfText } from './text/measure.ts';
 export { quadsMeet } from './plane/quad.ts';

@@ -40,9 +40,10 @@ export async function widthsFile(): Promise<string> {
   for (const [cut, path] of Object.entries(CUTS)) {
     const font = await open(fileURLToPath(path));
     if (!('unitsPerEm' in font)) throw new Error(`${path} holds more than one font`);
+    const features = cut.startsWith('sans') ? ['tnum'] : [];
     const widths = LETTERS.map((letter) =>
       font.hasGlyphForCodePoint(letter)
-        ? Math.round((font.glyphForCodePoint(letter).advanceWidth * 1000) / font.unitsPerEm)
+        ? Math.round((font.layout(String.fromCodePoint(letter), features).advanceWidth * 1000) / font.unitsPerEm)
         : -1,
     );
     rows.push(`  '${cut}': '${widths.join(' ')}',`);

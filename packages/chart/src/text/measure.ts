@@ -14,7 +14,10 @@ const TABLES = new Map<string, ReadonlyMap<number, number>>(
 const UNKNOWN = 900;
 const LETTER_UNKNOWN = -1;
 
-/** Width in px of one line of words: the sum of advance widths and tracking; kerning, which narrows, is left out. */
+/**
+ * Width in px of one line of words: the sum of advance widths and tracking. Kerning is left out, so letters set with it are spread by a
+ * hundredth or two: painters set every line as wide as it is measured here.
+ */
 export function widthPx(text: string, font: Font): number {
   const cut = `${font.face} ${font.weight}${font.italic ? ' italic' : ''}`;
   const table = TABLES.get(cut);
@@ -28,6 +31,11 @@ export function widthPx(text: string, font: Font): number {
   return (thousandths * font.sizePx) / 1000 + letters * font.trackingPx;
 }
 
+/** From a text's anchor along its base line to where its first letter begins, in px. */
+export function startPx({ text, font, anchor }: Pick<Text, 'text' | 'font' | 'anchor'>): number {
+  return anchor === 'start' ? 0 : (anchor === 'middle' ? -0.5 : -1) * widthPx(text, font);
+}
+
 /** Heights above and below the base line that letters of these fonts keep within, as shares of the size. */
 const ABOVE = 0.76;
 const BELOW = 0.22;
@@ -35,7 +43,7 @@ const BELOW = 0.22;
 /** The box of a text mark as four corners, its halo left out. Figures have no descenders. */
 export function boxOfText(text: Pick<Text, 'text' | 'font' | 'at' | 'anchor' | 'turnRad'>): Quad {
   const width = widthPx(text.text, text.font);
-  const left = text.anchor === 'start' ? 0 : text.anchor === 'middle' ? -width / 2 : -width;
+  const left = startPx(text);
   const above = -ABOVE * text.font.sizePx;
   const below = /^[\d.· −]+$/.test(text.text) ? 0 : BELOW * text.font.sizePx;
   const [sin, cos] = [Math.sin(text.turnRad), Math.cos(text.turnRad)];
