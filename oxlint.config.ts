@@ -6,7 +6,10 @@ const PACKAGES = ['engine', 'contract', 'chart', 'desk', 'formats', 'demo', 'web
 const FLOORS = ['quantity', 'math', 'stats', 'geometry', 'ground', 'player', 'value', 'choice', 'study', 'plan'];
 
 /** Packages that run in the browser too. */
-const BROWSER_SAFE = ['engine', 'contract', 'chart', 'formats'];
+const BROWSER_SAFE = ['engine', 'contract', 'chart', 'desk', 'formats', 'web'];
+
+/** Their files that run in Node alone: the adapter for worker threads, and the build of the page. */
+const NODE_ONLY = ['packages/desk/src/threads.ts', 'packages/web/build/**/*.ts'];
 
 /** Pure, typed libraries without dependencies of their own that the engine may import. */
 const ENGINE_LIBRARIES = ['clipper2-ts'];
@@ -28,8 +31,8 @@ const ban = (files: readonly string[], excludeFiles: readonly string[], patterns
 
 /** What every file under a folder is barred from, and what only its shipped files are. A later override replaces an earlier one. */
 const bars = (folder: string, always: readonly Ban[], shipped: readonly Ban[]) => {
-  const tests = TESTS.map((name) => `${folder}/**/${name}`);
-  return [ban([`${folder}/**/*.ts`], tests, [...always, ...shipped]), ban(tests, [], always)];
+  const free = [...TESTS.map((name) => `${folder}/**/${name}`), ...NODE_ONLY.filter((name) => name.startsWith(folder))];
+  return [ban([`${folder}/**/*.ts`, `${folder}/**/*.tsx`], free, [...always, ...shipped]), ban(free, [], always)];
 };
 
 const anyOf = (names: readonly string[]): string => `(${names.join('|')})`;

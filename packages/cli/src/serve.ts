@@ -1,6 +1,16 @@
-import { serve as listen } from '@leeway/server';
+import { type Fault, type Read, wordFault } from '@leeway/contract';
+import {
+  buildWeb,
+  demoFiles,
+  type NamedText,
+  serve as listen,
+  type Serving,
+  type ShelfFiles,
+  type StockedShelf,
+  stockShelf,
+} from '@leeway/server';
 import { type Command, type Given, type Io, Usage } from './command.ts';
-import { wordSystemError } from './files.ts';
+import { CAP_BYTES, readTextCapped, wordSystemError } from './files.ts';
 import { parseWhole } from './quantities.ts';
 
 const USUAL_PORT = 4310;
@@ -8,10 +18,12 @@ const USUAL_PORT = 4310;
 /** `leeway serve`: the app on this machine, until it is interrupted. */
 export const serve: Command = {
   name: 'serve',
-  summary: 'the app in a browser on this machine: the plan of a made-up hole for a made-up player',
-  usage: ['leeway serve [--port 4310] [--data DIR]'],
-  examples: ['leeway serve', 'leeway serve --port 8080'],
+  summary: 'the app in a browser on this machine: the chart and the plan of a hole, for made-up or own files',
+  usage: ['leeway serve [--ground FILE …] [--player FILE …] [--port 4310] [--data DIR]'],
+  examples: ['leeway serve', 'leeway serve --ground course.osm --player kim.json', 'leeway serve --port 8080'],
   options: {
+    ground: { kind: 'text', value: 'FILE', many: true, help: 'mapped ground to open besides the made-up course' },
+    player: { kind: 'text', value: 'FILE', many: true, help: 'a player to open besides the made-up ones' },
     port: { kind: 'text', value: 'N', help: `port to listen on, ${USUAL_PORT} unless said; 0 takes any free one` },
     data: { kind: 'text', value: 'DIR', help: 'not yet: nothing is stored, so the folder is left alone' },
   },
@@ -22,12 +34,10 @@ async function runServe(given: Given, io: Io): Promise<number> {
   if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
   const port = parseWhole('port', given.text('port') ?? String(USUAL_PORT), [0, 65_535]);
   if (given.text('data') !== undefined) io.err('leeway serve: nothing is stored yet; --data is left alone\n');
-  const serving = await listen(port, (error) => io.err(`leeway serve: ${messageOf(error)}\n`)).catch(
-    (error: unknown) => {
-      io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
-      return undefined;
-    },
-  );
+  const stocked = await stock(given, io);
+  if (stocked === undefined) return 1;
+  const page = await buildWeb((line) => io.err(`leeway serve: ${line}\n`));
+  const serving = await listening(port, { page, stocked }, io);
   if (serving === undefined) return 1;
   io.out(
     given.flag('json') ? `${JSON.stringify({ address: serving.address })}\n` : `Leeway is at ${serving.address}\n`,
@@ -35,6 +45,50 @@ async function runServe(given: Given, io: Io): Promise<number> {
   await interrupted();
   await serving.close();
   return 0;
+}
+
+/** Own files first, then the demo; `undefined` when a file was refused, which has been told. */
+async function stock(given: Given, io: Io): Promise<StockedShelf | undefined> {
+  const own = await ownFiles(given);
+  const demo = await demoFiles();
+  const read =
+    own.value === undefined
+      ? { faults: own.faults }
+      : stockShelf({
+          grounds: [...own.value.grounds, ...demo.grounds],
+          players: [...own.value.players, ...demo.players],
+        });
+  for (const fault of read.faults.filter((f) => f.level === 'refused')) io.err(`${wordFault(fault)}\n`);
+  return read.value;
+}
+
+async function ownFiles(given: Given): Promise<Read<ShelfFiles>> {
+  const faults: Fault[] = [];
+  const texts = async (option: 'ground' | 'player'): Promise<readonly NamedText[]> => {
+    const found: NamedText[] = [];
+    for (const name of given.texts(option)) {
+      const read = await readTextCapped(name, CAP_BYTES[option]);
+      faults.push(...read.faults);
+      if (read.value !== undefined) found.push({ name, text: read.value });
+    }
+    return found;
+  };
+  const grounds = await texts('ground');
+  const players = (await texts('player')).map((file) => ({ ...file, shots: [] }));
+  return faults.length > 0 ? { faults } : { value: { grounds, players }, faults };
+}
+
+async function listening(
+  port: number,
+  served: { readonly page: string; readonly stocked: StockedShelf },
+  io: Io,
+): Promise<Serving | undefined> {
+  try {
+    return await listen(port, served, (error) => io.err(`leeway serve: ${messageOf(error)}\n`));
+  } catch (error) {
+    io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
+    return undefined;
+  }
 }
 
 function portWords(error: unknown): string {

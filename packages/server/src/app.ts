@@ -1,21 +1,39 @@
-import type { PlanDocument } from '@leeway/contract';
-import { Readable } from 'node:stream';
+import fastifyStatic from '@fastify/static';
 import fastify, { type FastifyInstance } from 'fastify';
 import { isLoopbackHost } from './hosts.ts';
-import { planPage } from './planPage.ts';
-import { MARK, STYLE } from './style.ts';
+import type { StockedShelf } from './shelf.ts';
 
-/** No script, nothing from elsewhere, no frame round it. */
+/** Scripts, styles, fonts and pictures of the page's own files alone; nothing from elsewhere, no frame round it. WebAssembly is the engine's. */
 const HEADERS = {
-  'content-security-policy':
-    "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+  'content-security-policy': [
+    "default-src 'none'",
+    "script-src 'self' 'wasm-unsafe-eval'",
+    "worker-src 'self'",
+    "style-src 'self'",
+    "font-src 'self'",
+    "img-src 'self' blob:",
+    "connect-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+    "frame-ancestors 'none'",
+  ].join('; '),
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
   'cross-origin-resource-policy': 'same-origin',
 };
 
-/** The web server, not yet listening. `plan` gives the plan that the first page shows; what goes wrong is put to `told`. */
-export function createApp(plan: () => Promise<PlanDocument>, told: (error: unknown) => void): FastifyInstance {
+/** For what is named by a hash of itself. */
+const FOR_EVER = 'public, max-age=31536000, immutable';
+const ASK_AGAIN = 'no-cache';
+
+/** What the server serves: the folder of the built page, and the files it may open. */
+export interface Served {
+  readonly page: string;
+  readonly stocked: StockedShelf;
+}
+
+/** The web server, not yet listening. What goes wrong is put to `told`. */
+export function createApp({ page, stocked }: Served, told: (error: unknown) => void): FastifyInstance {
   const app = fastify({ logger: false });
 
   app.addHook('onRequest', async (request, reply) => {
@@ -32,9 +50,18 @@ export function createApp(plan: () => Promise<PlanDocument>, told: (error: unkno
     return reply.code(status).type('text/plain; charset=utf-8').send(`${said}\n`);
   });
 
-  app.get('/', (_, reply) => reply.type('text/html; charset=utf-8').send(Readable.from(planPage(plan(), told))));
-  app.get('/style.css', (_, reply) => reply.type('text/css; charset=utf-8').send(STYLE));
-  app.get('/mark.svg', (_, reply) => reply.type('image/svg+xml').send(MARK));
   app.get('/health', () => ({ ok: true }));
+  app.get('/api/shelf', (_, reply) => reply.header('cache-control', ASK_AGAIN).send(stocked.shelf));
+  app.get<{ Params: { id: string } }>('/api/files/:id', (request, reply) => {
+    const text = stocked.files.get(request.params.id);
+    if (text === undefined) return reply.callNotFound();
+    return reply.header('cache-control', FOR_EVER).type('text/plain; charset=utf-8').send(text);
+  });
+  void app.register(fastifyStatic, {
+    root: page,
+    preCompressed: true,
+    cacheControl: false,
+    setHeaders: (reply, path) => void reply.header('cache-control', path.includes('/assets/') ? FOR_EVER : ASK_AGAIN),
+  });
   return app;
 }

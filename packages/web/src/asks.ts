@@ -1,26 +1,6 @@
 import type { Placing } from '@leeway/chart';
-import type { HoleDocument, ShotDocument } from '@leeway/contract';
+import type { HoleDocument, ShelvedGround, ShelvedPlayer, ShotDocument } from '@leeway/contract';
 import type { Grade, PlanePoint, Polygon, Units } from '@leeway/engine';
-
-/** What the page may open, as the server lists it. */
-export interface Shelf {
-  readonly grounds: readonly ShelvedGround[];
-  readonly players: readonly ShelvedPlayer[];
-}
-export interface ShelvedGround {
-  readonly id: string;
-  readonly course: string;
-  readonly url: string;
-  readonly holes: readonly { readonly hole: string; readonly name?: string; readonly par: number }[];
-}
-export interface ShelvedPlayer {
-  readonly id: string;
-  readonly name: string;
-  readonly handicapIndex?: number;
-  readonly url: string;
-  /** Files of the shots that the patterns were fitted from. */
-  readonly shotUrls: readonly string[];
-}
 
 /** Opens a hole for a player: the plan from the tee, settled. */
 export interface OpenAsk {
@@ -41,7 +21,10 @@ export interface HoleAnswer {
   readonly shots: readonly { readonly ball: PlanePoint; readonly spot: PlanePoint }[];
 }
 
-/** Moves the flag. `following` answers for the shown shot alone, quickly; `settled` for the whole plan. The shown shot's ball stays where it lies. */
+/**
+ * Moves the flag. `following` answers with a `ShotAnswer` for the shown shot alone, quickly; `settled` with a `HoleAnswer`. The balls up to the shown
+ * shot's stay where they lie; the shots after it are planned on from its spot.
+ */
 export interface FlagAsk {
   readonly flag: PlanePoint;
   readonly shot: number;
@@ -54,12 +37,14 @@ export interface ShotAnswer {
   readonly spot: PlanePoint;
 }
 
-/** What a spot of the user's own costs with the cheapest option that finishes there. */
+/** What a spot of the user's own costs: the cheapest of the options that finish nearest it. */
 export interface SpotAsk {
   readonly shot: number;
   readonly spot: PlanePoint;
 }
 export interface SpotAnswer {
+  /** Where that option's good strike finishes: in the direction of the spot asked for, at its own distance. */
+  readonly spot: PlanePoint;
   readonly option: { readonly club: string; readonly swing: string };
   readonly expectedStrokes: number;
   readonly costsMore: number;
@@ -71,8 +56,6 @@ export interface SpotAnswer {
  */
 export interface DrawAsk {
   readonly shot?: number;
-  /** The small chart of the hole instead, with its shots numbered and `shot` shown as the present one. */
-  readonly index?: true;
   readonly widthPx: number;
   readonly heightPx: number;
   readonly pixelRatio: number;
@@ -108,5 +91,7 @@ export interface PlanDesk {
   moveFlag(ask: FlagAsk): Promise<ShotAnswer | HoleAnswer | undefined>;
   spot(ask: SpotAsk): Promise<SpotAnswer | undefined>;
   draw(ask: DrawAsk): Promise<Picture | undefined>;
+  /** The small chart of the hole, with its shots numbered and `shot` shown as the present one. */
+  drawIndex(ask: DrawAsk): Promise<Picture | undefined>;
   behind(ask: BehindAsk): Promise<Behind | undefined>;
 }

@@ -3,7 +3,7 @@ import type { BallState, HoleSolution, SolveStatus, Stroke } from '../value/solu
 import { choose, type Choice } from '../choice/choose.ts';
 import { doubtOf, type Doubt, type Nudge } from '../choice/doubt.ts';
 import type { ShownStroke } from '../choice/shown.ts';
-import { nextBall } from './relief.ts';
+import { type NextBall, nextBall } from './relief.ts';
 
 /** One shot of a plan. The doubt of a stroke holds its own and that of the shots planned after it. */
 export interface PlannedShot {
@@ -35,18 +35,34 @@ export function planFrom(
   from: BallState,
   named: readonly Stroke[] = [],
 ): HolePlan {
+  const steps = planSteps(solution, player, [{ state: from, dropped: false }], named);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/**
+ * The plan through balls that lie already, in the order they are played, and on from the last of them; it stops after each shot, so that whoever
+ * takes the steps can do something between. Named strokes are priced beside the first shot.
+ */
+export function* planSteps(
+  solution: HoleSolution,
+  player: PlayerModel,
+  balls: readonly NextBall[],
+  named: readonly Stroke[] = [],
+): Generator<undefined, HolePlan> {
   const choices: { choice: Choice; dropped: boolean }[] = [];
-  let state: BallState | undefined = from;
-  let dropped = false;
-  while (state !== undefined && choices.length < MOST_SHOTS) {
+  let ball = balls[0];
+  while (ball !== undefined && choices.length < MOST_SHOTS) {
+    const { state, dropped } = ball;
     const choice = choose(solution, player, state, choices.length === 0 ? named : []);
     if (choice === undefined) break;
     choices.push({ choice, dropped });
-    const next = nextBall(solution, state, choice.answer.spot);
-    state = next?.state;
-    dropped = next?.dropped ?? false;
+    ball = balls[choices.length] ?? nextBall(solution, state, choice.answer.spot);
+    yield;
   }
-  return { solution, status: solution.status, shots: withDoubt(choices), stuck: state };
+  return { solution, status: solution.status, shots: withDoubt(choices), stuck: ball?.state };
 }
 
 /** From the last shot back: what is doubtful later is doubtful now, and adds up where two shots use one option. */

@@ -1,0 +1,34 @@
+import { distanceM } from '../geometry/segment.ts';
+import { runM } from '../player/run.ts';
+import type { PlayerModel } from '../player/option.ts';
+import type { PlanePoint } from '../quantity/points.ts';
+import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
+import { bearingRad, goodStrike, placeAt } from './view.ts';
+
+/** Strokes that finish this much farther from a place than the nearest one are still strokes to it. */
+const AS_NEAR_M = 3;
+
+/**
+ * The stroke to a place of the user's own: of all options from the lie, aimed so that the good strike's mean goes at the place, those that finish
+ * nearest it (to within 3 m of the nearest), and of these the cheapest by the fast rule. `undefined` if nothing is played from the lie.
+ */
+export function strokeTo(
+  solution: HoleSolution,
+  player: PlayerModel,
+  from: BallState,
+  place: PlanePoint,
+): Stroke | undefined {
+  const strokes = player.options.flatMap((option) => {
+    const good = goodStrike(from, { option });
+    if (good === undefined) return [];
+    const stroke = { option, bearingRad: bearingRad(from.at, place) - Math.atan2(good.acrossM, good.alongM) };
+    const pitch = placeAt(from.at, stroke.bearingRad, good.alongM, good.acrossM);
+    const onM = option.byLie[from.lie]?.rest === true ? 0 : runM(good.alongM, solution.surfaceAt(pitch));
+    return [{ stroke, offM: distanceM(placeAt(pitch, stroke.bearingRad, onM), place) }];
+  });
+  const nearestM = strokes.reduce((least, { offM }) => Math.min(least, offM), Infinity);
+  return strokes
+    .filter(({ offM }) => offM <= nearestM + AS_NEAR_M)
+    .map(({ stroke }) => ({ stroke, strokes: solution.strokesOf(from, stroke) }))
+    .toSorted((a, b) => a.strokes - b.strokes)[0]?.stroke;
+}

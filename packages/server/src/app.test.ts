@@ -1,0 +1,80 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { shelfSchema } from '@leeway/contract';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { createApp } from './app.ts';
+import { demoFiles } from './demoFiles.ts';
+import { type StockedShelf, stockShelf } from './shelf.ts';
+
+const host = 'localhost:4310';
+let page = '';
+let stocked: StockedShelf;
+beforeAll(async () => {
+  page = await mkdtemp(join(tmpdir(), 'leeway-app-'));
+  await mkdir(join(page, 'assets'));
+  await writeFile(join(page, 'index.html'), '<!doctype html><title>Leeway</title>');
+  await writeFile(join(page, 'assets', 'index-abc.js'), 'export const plain = 1;');
+  await writeFile(join(page, 'assets', 'index-abc.js.gz'), 'zipped');
+  const read = stockShelf(await demoFiles());
+  if (read.value === undefined) throw new Error('the demo was refused');
+  stocked = read.value;
+});
+afterAll(() => rm(page, { recursive: true, force: true }));
+
+const app = () => createApp({ page, stocked }, () => undefined);
+
+test('the page may load its own scripts, and nothing written into it or from elsewhere', async () => {
+  const sent = await app().inject({ url: '/', headers: { host } });
+  expect([sent.statusCode, sent.headers['cache-control']]).toEqual([200, 'no-cache']);
+  const policy = String(sent.headers['content-security-policy']);
+  expect(policy).toContain("default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self'");
+  expect(policy).not.toMatch(/unsafe-inline|'unsafe-eval'|https?:|\*/);
+});
+
+test('a file named by its hash is kept for ever, and sent compressed to those who can read it', async () => {
+  const url = '/assets/index-abc.js';
+  const plain = await app().inject({ url, headers: { host } });
+  expect([plain.body, plain.headers['cache-control']]).toEqual([
+    'export const plain = 1;',
+    'public, max-age=31536000, immutable',
+  ]);
+  const zipped = await app().inject({ url, headers: { host, 'accept-encoding': 'gzip' } });
+  expect([zipped.body, zipped.headers['content-encoding']]).toEqual(['zipped', 'gzip']);
+});
+
+test('the shelf lists the made-up course and players, keeps its schema, and every file on it is sent', async () => {
+  const sent = await app().inject({ url: '/api/shelf', headers: { host } });
+  const shelf = shelfSchema.parse(sent.json());
+  expect(shelf.grounds.map(({ course, holes }) => [course, holes.length])).toEqual([['Tolvane Links', 18]]);
+  expect(shelf.players.map(({ name }) => name)).toEqual(['Odile Varga', 'Marek Osterby', 'Wilma Tolland']);
+  expect(shelf.opening).toEqual({ ground: shelf.grounds[0]?.id, hole: '7', player: shelf.players[0]?.id });
+  const urls = [...shelf.grounds, ...shelf.players].map(({ url }) => url);
+  for (const url of [...urls, ...shelf.players.flatMap(({ shotUrls }) => shotUrls)]) {
+    expect((await app().inject({ url, headers: { host } })).statusCode).toBe(200);
+  }
+});
+
+test.each(['/api/files/0123456789abcdef', '/api/files/..%2f..%2fpackage.json', '/../package.json', '/nothing'])(
+  'there is nothing at %s',
+  async (url) => {
+    const sent = await app().inject({ url, headers: { host } });
+    expect(sent.statusCode).toBeGreaterThanOrEqual(400);
+    expect(sent.statusCode).toBeLessThan(500);
+    expect(sent.body).not.toContain('leeway-house');
+  },
+);
+
+test('a foreign Host is turned away from everything', async () => {
+  for (const url of ['/', '/api/shelf', '/health']) {
+    const foreign = await app().inject({ url, headers: { host: 'golf.example' } });
+    expect([foreign.statusCode, foreign.body]).toEqual([421, 'Leeway answers only on this machine.\n']);
+  }
+});
+
+test('a file that cannot be played with is refused by its name', async () => {
+  const demo = await demoFiles();
+  const { value, faults } = stockShelf({ ...demo, grounds: [{ name: 'course.osm', text: 'no map' }, ...demo.grounds] });
+  expect(value).toBeUndefined();
+  expect(faults.filter((f) => f.level === 'refused').map((f) => f.file)).toEqual(['course.osm']);
+});

@@ -1,0 +1,1 @@
+export { buildWeb } from './buildWeb.ts';

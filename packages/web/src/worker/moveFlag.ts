@@ -1,0 +1,40 @@
+import type { Turn } from '@leeway/desk';
+import { doubtOf, type HolePlan, type PlannedShot } from '@leeway/engine';
+import type { FlagAsk } from '../asks.ts';
+import type { OpenHole } from './openHole.ts';
+import { planOn } from './planOn.ts';
+
+/** Moves the flag and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
+export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot {
+  const held = shownShot(open, shot);
+  open.study.moveFlag(flag, 'following');
+  const choice = open.study.ask(held.choice.from);
+  if (choice === undefined) throw new Error(`nothing can be played from ${held.choice.from.lie}`);
+  const later = open.plan.shots.slice(shot + 1).flatMap((s) => s.choice.answer.nudges);
+  const planned: PlannedShot = {
+    choice,
+    dropped: held.dropped,
+    doubtOf: (shown) => doubtOf(shown.strokes, [...shown.nudges, ...later], shown.priced.option),
+  };
+  open.plan = { ...open.plan, solution: open.study.solution, shots: open.plan.shots.with(shot, planned) };
+  return planned;
+}
+
+/** Moves the flag and plans the hole anew: the balls up to the shown shot's stay where they lie, and the plan goes on from its spot. */
+export async function settleFlag(
+  open: OpenHole,
+  { flag, shot }: FlagAsk,
+  turn: Pick<Turn, 'pause'>,
+): Promise<HolePlan> {
+  shownShot(open, shot);
+  const balls = open.plan.shots.slice(0, shot + 1).map(({ choice, dropped }) => ({ state: choice.from, dropped }));
+  open.study.moveFlag(flag, 'settled');
+  open.plan = await planOn(open.study, balls, turn);
+  return open.plan;
+}
+
+function shownShot({ plan }: OpenHole, shot: number): PlannedShot {
+  const held = plan.shots[shot];
+  if (held === undefined) throw new RangeError(`there is no shot ${shot + 1} in this plan`);
+  return held;
+}
