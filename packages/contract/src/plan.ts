@@ -1,8 +1,6 @@
 import { LIES } from '@leeway/engine';
 import * as z from 'zod';
-
-/** Version of the plan document; it rises when a field changes its meaning or goes. */
-export const PLAN_VERSION = 1;
+import { PLAN_VERSION } from './planVersion.ts';
 
 const metres = z.number();
 const strokes = z.number().positive();

@@ -15,7 +15,8 @@ import {
   wordReason,
   wordStartLine,
 } from '@leeway/engine';
-import { type HoleDocument, PLAN_VERSION, type PlanDocument, type ShotDocument, type StrokeDocument } from './plan.ts';
+import type { HoleDocument, PlanDocument, ShotDocument, StrokeDocument } from './plan.ts';
+import { PLAN_VERSION } from './planVersion.ts';
 
 /** What a plan document says besides its holes. */
 export interface PlanHeading {

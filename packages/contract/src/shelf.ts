@@ -2,14 +2,18 @@ import * as z from 'zod';
 
 const id = z.string().regex(/^[0-9a-f]{16}$/);
 
-/** What the page may open, as the server lists it, and what it opens on. Files are known by the hash of what is in them. */
+/**
+ * What the page may open, as the server lists it, and what it opens on. The server has read and checked the files behind it; what it sends at
+ * the addresses is the JSON of what they hold: a `SentHole`, a `PlayerFile`, a list of `SentBall`. Addresses end in a hash of what is there.
+ */
 export const shelfSchema = z.strictObject({
   grounds: z.array(
     z.strictObject({
       id,
       course: z.string(),
-      url: z.string(),
-      holes: z.array(z.strictObject({ hole: z.string(), name: z.string().exactOptional(), par: z.int() })).min(1),
+      holes: z
+        .array(z.strictObject({ hole: z.string(), name: z.string().exactOptional(), par: z.int(), url: z.string() }))
+        .min(1),
     }),
   ),
   players: z.array(
@@ -18,8 +22,8 @@ export const shelfSchema = z.strictObject({
       name: z.string(),
       handicapIndex: z.number().exactOptional(),
       url: z.string(),
-      /** Files of the shots that the patterns were fitted from. */
-      shotUrls: z.array(z.string()),
+      /** The shots that the patterns were fitted from. */
+      ballUrls: z.array(z.string()),
     }),
   ),
   opening: z.strictObject({ ground: id, hole: z.string(), player: id }),

@@ -3,10 +3,7 @@ import type { Port } from './port.ts';
 /** What the two ends of a browser's worker have in common; named by shape, so that this package needs no browser's types. */
 interface Line {
   postMessage(message: unknown, moved?: never): void;
-  addEventListener(
-    type: string,
-    listener: (event: { readonly data?: unknown; readonly message?: unknown }) => void,
-  ): void;
+  addEventListener(type: string, listener: (event: unknown) => void): void;
 }
 
 /** The asker's end of a browser's worker. */
@@ -17,11 +14,12 @@ export const scopePort = (scope: Line & { close(): void }): Port => portOf(scope
 
 const portOf = (line: Line, close: () => void): Port => ({
   send: (message, moved = []) => line.postMessage(message, moved as never),
-  receive: (take) => line.addEventListener('message', (event) => take(event.data)),
+  receive: (take) => line.addEventListener('message', (event) => take((event as { readonly data: unknown }).data)),
   ended: (tell) => {
-    line.addEventListener('error', ({ message }) =>
-      tell(new Error(typeof message === 'string' && message !== '' ? message : 'the worker could not be started')),
-    );
+    line.addEventListener('error', (event) => {
+      const { message } = event as { readonly message?: string };
+      tell(new Error(message === undefined || message === '' ? 'the worker could not be started' : message));
+    });
     line.addEventListener('messageerror', () => tell(new Error('a message could not be read')));
   },
   close,

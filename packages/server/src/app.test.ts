@@ -1,7 +1,9 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { shelfSchema } from '@leeway/contract';
+import { receivedHole, type SentBall, shelfSchema } from '@leeway/contract';
+import type { HoleGround } from '@leeway/engine';
+import { readGround } from '@leeway/formats';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createApp } from './app.ts';
 import { demoFiles } from './demoFiles.ts';
@@ -49,9 +51,18 @@ test('the shelf lists the made-up course and players, keeps its schema, and ever
   expect(shelf.grounds.map(({ course, holes }) => [course, holes.length])).toEqual([['Tolvane Links', 18]]);
   expect(shelf.players.map(({ name }) => name)).toEqual(['Odile Varga', 'Marek Osterby', 'Wilma Tolland']);
   expect(shelf.opening).toEqual({ ground: shelf.grounds[0]?.id, hole: '7', player: shelf.players[0]?.id });
-  const urls = [...shelf.grounds, ...shelf.players].map(({ url }) => url);
-  for (const url of [...urls, ...shelf.players.flatMap(({ shotUrls }) => shotUrls)]) {
-    expect((await app().inject({ url, headers: { host } })).statusCode).toBe(200);
+  const read = readGround((await demoFiles()).grounds[0]?.text ?? '', 'demo').value?.holes ?? [];
+  const bare = ({ frame, ...rest }: HoleGround) => ({ ...rest, origin: frame.origin });
+  const place = { eastM: 123.4, northM: -56.7 };
+  for (const [i, { url }] of (shelf.grounds[0]?.holes ?? []).entries()) {
+    const got = receivedHole((await app().inject({ url, headers: { host } })).json());
+    expect(bare(got)).toEqual(read[i] && bare(read[i]));
+    expect(got.frame.toGeo(place)).toEqual(read[i]?.frame.toGeo(place));
+  }
+  for (const { name, url, ballUrls } of shelf.players) {
+    expect((await app().inject({ url, headers: { host } })).json()).toMatchObject({ name });
+    const balls: SentBall[] = (await app().inject({ url: ballUrls[0] ?? '', headers: { host } })).json();
+    expect(balls.length).toBeGreaterThan(200);
   }
 });
 

@@ -53,9 +53,9 @@ export function createApp({ page, stocked }: Served, told: (error: unknown) => v
   app.get('/health', () => ({ ok: true }));
   app.get('/api/shelf', (_, reply) => reply.header('cache-control', ASK_AGAIN).send(stocked.shelf));
   app.get<{ Params: { id: string } }>('/api/files/:id', (request, reply) => {
-    const text = stocked.files.get(request.params.id);
-    if (text === undefined) return reply.callNotFound();
-    return reply.header('cache-control', FOR_EVER).type('text/plain; charset=utf-8').send(text);
+    const json = stocked.sent.get(request.params.id);
+    if (json === undefined) return reply.callNotFound();
+    return reply.header('cache-control', FOR_EVER).type('application/json; charset=utf-8').send(json);
   });
   void app.register(fastifyStatic, {
     root: page,

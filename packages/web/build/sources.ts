@@ -11,7 +11,7 @@ const SOURCES = [
   'package-lock.json',
   'packages/web/index.html',
   'packages/web/build',
-  ...['web', 'desk', 'chart', 'formats', 'contract', 'engine'].map((name) => `packages/${name}/src`),
+  ...['web', 'desk', 'chart', 'contract', 'engine'].map((name) => `packages/${name}/src`),
 ];
 
 /** Tests and their data are no part of the page. */

@@ -1,22 +1,9 @@
-import { type Read, wordFault } from '@leeway/contract';
-
-/** Where the worker's files come from: the text at an address. */
-export type Fetch = (url: string) => Promise<string>;
+/** Where the worker's files come from: the JSON at an address, which the server has read and checked. */
+export type Fetch = (url: string) => Promise<unknown>;
 
 /** By the browser. */
-export const fetchText: Fetch = async (url) => {
+export const fetchJson: Fetch = async (url) => {
   const response = await fetch(url);
   if (!response.ok) throw new Error(`the file at ${url} was not sent: status ${response.status}`);
-  return response.text();
+  return response.json();
 };
-
-/** The value of a file that was read; throws its refusals, a line each. */
-export function valueOf<T>({ value, faults }: Read<T>): T {
-  if (value !== undefined) return value;
-  throw new Error(
-    faults
-      .filter((f) => f.level === 'refused')
-      .map(wordFault)
-      .join('\n'),
-  );
-}

@@ -1,7 +1,7 @@
 /** The page's worker: the engine, the charts and their painter, away from the thread that the page lives on. */
 import { answerAt, scopePort } from '@leeway/desk';
 import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
-import { fetchText } from './fetched.ts';
+import { fetchJson } from './fetched.ts';
 import { loadFonts } from './fonts.ts';
 import type { OpenHole } from './openHole.ts';
 import { Painter } from './picture.ts';
@@ -23,7 +23,7 @@ const drawnBy =
 answerAt<PlanDesk>(
   scopePort(scope),
   planDesk({
-    fetched: fetchText,
+    fetched: fetchJson,
     draw: drawnBy((open, ask) => painter.sheet(open, ask)),
     drawIndex: drawnBy((open, ask) => painter.index(open, ask)),
   }),

@@ -1,9 +1,8 @@
-import { readPlayer } from '@leeway/contract';
+import { receivedHole, type SentHole } from '@leeway/contract';
 import type { Turn } from '@leeway/desk';
-import { canPlay, type HoleGround, type HolePlan, playerModel, type PlayerModel, Study } from '@leeway/engine';
-import { readGround } from '@leeway/formats';
+import { type HolePlan, type PlayerFile, playerModel, type PlayerModel, Study } from '@leeway/engine';
 import type { OpenAsk } from '../asks.ts';
-import { type Fetch, valueOf } from './fetched.ts';
+import type { Fetch } from './fetched.ts';
 import { planOn } from './planOn.ts';
 
 /** The hole that the page has open. */
@@ -17,15 +16,14 @@ export interface OpenHole {
   plan: HolePlan;
 }
 
-/** Reads the files of a hole and a player, solves the hole and plans it. Throws the refusals of either file. */
+/** Fetches a hole and a player, solves the hole and plans it. */
 export async function openHole(ask: OpenAsk, fetched: Fetch, turn: Pick<Turn, 'pause'>): Promise<OpenHole> {
-  const [groundText, playerText] = await Promise.all([fetched(ask.ground.url), fetched(ask.player.url)]);
+  const shelved = ask.ground.holes.find(({ hole }) => hole === ask.hole);
+  if (shelved === undefined) throw new RangeError(`there is no hole ${ask.hole} on ${ask.ground.course}`);
+  const [ground, file] = (await Promise.all([shelved.url, ask.player.url].map(fetched))) as [SentHole, PlayerFile];
   await turn.pause();
-  const ground = valueOf(readGround(groundText, ask.ground.course, { hole: ask.hole }));
-  const hole = ground.holes.find((h: HoleGround) => h.hole === ask.hole);
-  if (hole === undefined) throw new Error(`there is no hole ${ask.hole} on ${ask.ground.course}`);
-  const player = playerModel(valueOf(readPlayer(playerText, ask.player.name)));
-  if (!canPlay(player)) throw new Error(`${player.name} has no pattern from the tee, or none from the fairway`);
+  const hole = receivedHole(ground);
+  const player = playerModel(file);
   await turn.pause();
   const study = new Study(hole, player);
   const plan = await planOn(study, [{ state: { at: hole.ball, lie: 'tee' }, dropped: false }], turn);

@@ -1,11 +1,10 @@
-import type { ShelvedPlayer, ShotRow } from '@leeway/contract';
+import type { SentBall, ShelvedPlayer } from '@leeway/contract';
 import type { Answerers } from '@leeway/desk';
-import { readShots } from '@leeway/formats';
 import type { DrawAsk, PlanDesk, Picture } from '../asks.ts';
 import { holeAnswer, shotAnswer } from './answers.ts';
 import { askSpot } from './askSpot.ts';
 import { behind } from './behind.ts';
-import { type Fetch, valueOf } from './fetched.ts';
+import type { Fetch } from './fetched.ts';
 import { followFlag, settleFlag } from './moveFlag.ts';
 import { type OpenHole, openHole } from './openHole.ts';
 
@@ -20,17 +19,16 @@ export interface Surroundings {
 /** Answers the page's questions about the one hole it has open. */
 export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<PlanDesk> {
   let held: OpenHole | undefined;
-  let shots: { readonly of: ShelvedPlayer; readonly rows: readonly ShotRow[] } | undefined;
+  let recorded: { readonly of: ShelvedPlayer; readonly balls: readonly SentBall[] } | undefined;
   const open = (): OpenHole => {
     if (held === undefined) throw new Error('no hole is open');
     return held;
   };
-  const shotsOf = async (player: ShelvedPlayer): Promise<readonly ShotRow[]> => {
-    if (shots?.of.id === player.id) return shots.rows;
-    const texts = await Promise.all(player.shotUrls.map(fetched));
-    const rows = texts.flatMap((text) => valueOf(readShots(text, player.name, { units: 'yd' })));
-    shots = { of: player, rows };
-    return rows;
+  const ballsOf = async (player: ShelvedPlayer): Promise<readonly SentBall[]> => {
+    if (recorded?.of.id === player.id) return recorded.balls;
+    const files = (await Promise.all(player.ballUrls.map(fetched))) as readonly (readonly SentBall[])[];
+    recorded = { of: player, balls: files.flat() };
+    return recorded.balls;
   };
   return {
     open: async (ask, turn) => {
@@ -55,7 +53,7 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
     },
     behind: async (ask) => {
       const { player } = open().ask;
-      return behind(await shotsOf(player), open().player, ask);
+      return behind(await ballsOf(player), open().player, ask);
     },
   };
 }
