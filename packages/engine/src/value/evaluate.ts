@@ -1,8 +1,8 @@
 import type { Weapon } from './arsenal.ts';
 import type { Clouds } from './cloud.ts';
-import { isNear, type Field } from './field.ts';
+import type { Field } from './field.ts';
 import type { Relief } from './relief.ts';
-import type { Level } from './sheet.ts';
+import type { Level } from './runLayer.ts';
 
 /** Largest chance of having to play the same stroke again that the fixed point is trusted with. */
 const MOST_REPLAYED = 0.97;
@@ -19,7 +19,7 @@ const FEW_SD_M = 8;
  * V from here, costs 1 + A + p (1 + V). Both agree at the best stroke.
  */
 export class Evaluator {
-  private readonly field: Field;
+  readonly field: Field;
   private readonly relief: Relief | undefined;
   private ahead = 0;
   private replayed = 0;
@@ -69,7 +69,9 @@ export class Evaluator {
       const close = near.levels[k - near.first]!;
       for (let n = from; n < to; n++) {
         const a = alongM[n]! + further;
-        const here = isNear(u + a * sin + acrossM[n]! * cos, v + a * cos - acrossM[n]! * sin) ? close : level;
+        const here = this.field.isNear(u + a * sin + acrossM[n]! * cos, v + a * cos - acrossM[n]! * sin)
+          ? close
+          : level;
         this.add(here, clouds, n, n + 1, u, v, sin, cos, further, fromHere);
       }
     }

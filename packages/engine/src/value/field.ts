@@ -1,29 +1,51 @@
 import type { HoleGround } from '../ground/hole.ts';
+import type { PlanePoint } from '../quantity/points.ts';
 import type { Pattern, PlayerModel } from '../player/option.ts';
 import { arsenalOf, narrowestOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
 import { WIDTHS_M } from './cloud.ts';
+import type { Patch } from './blur.ts';
 import { flowOf } from './flow.ts';
-import { Lattice, type Node } from './lattice.ts';
+import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
 import { puttsAt, puttsOf, type Putts } from './putts.ts';
 import { NEAR_WIDTHS, WIDE_WIDTHS } from './pyramid.ts';
-import { cellAt, FAIRWAY, GREEN, OUT, paint, PENALTY, RECOVERY, ROUGH, TEE, UNMAPPED, type Raster } from './raster.ts';
-import { Sheet } from './sheet.ts';
+import {
+  cellAt,
+  FAIRWAY,
+  GREEN,
+  OUT,
+  paint,
+  PENALTY,
+  RECOVERY,
+  ROUGH,
+  TEE,
+  UNMAPPED,
+  type Box,
+  type Raster,
+} from './raster.ts';
+import { MIXED, NOT_DRY, Sheet } from './sheet.ts';
 
-/** Half the side of the square round the flag that is kept in quarter metres, and how far inside it a cloud must be to be read there. */
+/** How far round the flag ground is kept in quarter metres, and how far inside that a cloud must be to be read there. */
 const NEAR_M = 32;
-const NEAR_READ_M = NEAR_M - 4.5;
+const NEAR_INSIDE_M = 4.5;
 const NEAR_CELL_M = 0.25;
+/** Ground in quarter metres, and on the square mesh, beyond the green, and how large a green is followed from the flag it is opened with. */
+const NEAR_BEYOND_M = 20;
+const MESH_BEYOND_M = 12;
+const MESH_LEAST_M = 27;
+const GREEN_MOST_M = 36;
 /** Ground kept beyond the raster's edge, as it is at the edge, so that wide clouds read right there: two of the widest. */
 const PAD_M = 32;
 
 /**
  * Expected strokes from everywhere on a hole, while they are being worked out and after: one smooth lattice of strokes for each lie,
- * and their mixture over the ground as it lies, ready to be averaged under any cloud of balls.
+ * and their mixture over the ground as it lies, ready to be averaged under any cloud of balls. The frame, the cells and the meshes stand
+ * where they are when the flag is moved; what is fine stands round the whole green.
  */
 export class Field {
-  readonly ground: HoleGround;
+  /** With the flag where it is now. */
+  ground: HoleGround;
   readonly player: PlayerModel;
   readonly frame: PlayFrame;
   readonly raster: Raster;
@@ -36,6 +58,13 @@ export class Field {
   readonly lattices: ReadonlyMap<number, Lattice>;
   readonly near: Sheet;
   readonly wide: Sheet;
+  /** The flag in the frame, and the ground round it that is kept fine: written by `putFlag`. */
+  flag = { u: 0, v: 0 };
+  private window: Box = { u0: 0, v0: 0, u1: 0, v1: 0 };
+  private readonly nearBox: Box;
+  /** Baseline and lattice by raster code of the lie. */
+  private readonly tables: (Float64Array | undefined)[] = [];
+  private readonly meshes: (Lattice | undefined)[] = [];
 
   constructor(ground: HoleGround, player: PlayerModel) {
     this.ground = ground;
@@ -52,21 +81,72 @@ export class Field {
     const plays = (code: number): boolean => this.arsenal.has(code);
     const { u0, u1, v0, v1 } = this.raster.box;
     const padded = { u0: u0 - PAD_M, u1: u1 + PAD_M, v0: v0 - PAD_M, v1: v1 + PAD_M };
-    const square = { u0: -NEAR_M, v0: -NEAR_M, u1: NEAR_M, v1: NEAR_M };
-    const narrowest = narrowestOf(this.arsenal, this.classes);
-    const wide = (k: number): number => Math.max(0, narrowest[k]! - (NEAR_WIDTHS.length - 1));
-    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, this.raster, plays, this.classes, flow, wide);
-    this.near = new Sheet(
-      square,
-      NEAR_CELL_M,
-      NEAR_WIDTHS,
-      this.raster,
-      plays,
-      this.classes,
-      flow,
-      (k) => narrowest[k]!,
-    );
-    this.lattices = this.makeLattices();
+    const green = greenOf(this.raster);
+    this.nearBox = {
+      u0: Math.max(padded.u0, Math.floor(green.u0 - NEAR_BEYOND_M)),
+      u1: Math.min(padded.u1, Math.ceil(green.u1 + NEAR_BEYOND_M)),
+      v0: Math.max(padded.v0, Math.floor(green.v0 - NEAR_BEYOND_M)),
+      v1: Math.min(padded.v1, Math.ceil(green.v1 + NEAR_BEYOND_M)),
+    };
+    const longest = Math.max(green.u1 - green.u0, green.v1 - green.v0);
+    const middle: Middle = {
+      u: (green.u0 + green.u1) / 2,
+      v: (green.v0 + green.v1) / 2,
+      halfM: Math.max(MESH_LEAST_M, SQUARE_STEP_M * Math.ceil((longest / 2 + MESH_BEYOND_M) / SQUARE_STEP_M)),
+    };
+    const { raster, classes } = this;
+    const narrowest = narrowestOf(this.arsenal, classes);
+    const inWide = (k: number): number => Math.max(0, narrowest[k]! - (NEAR_WIDTHS.length - 1));
+    const inNear = (k: number): number => narrowest[k]!;
+    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, raster, plays, classes, flow, inWide, middle);
+    this.near = new Sheet(this.nearBox, NEAR_CELL_M, NEAR_WIDTHS, raster, plays, classes, flow, inNear, middle);
+    this.lattices = this.makeLattices(middle);
+    for (const [code, table] of this.baseline.strokes) this.tables[code] = table;
+    for (const [code, lattice] of this.lattices) this.meshes[code] = lattice;
+    this.putFlag(ground);
+  }
+
+  /** Takes the flag of a ground that is otherwise the same. What is composed is stale until all of it is composed again. */
+  putFlag(ground: HoleGround): void {
+    this.ground = ground;
+    const u = this.frame.u(ground.flag);
+    const v = this.frame.v(ground.flag);
+    this.flag = { u, v };
+    const { nearBox } = this;
+    this.window = {
+      u0: Math.max(nearBox.u0, Math.floor(u) - NEAR_M),
+      u1: Math.min(nearBox.u1, Math.ceil(u) + NEAR_M),
+      v0: Math.max(nearBox.v0, Math.floor(v) - NEAR_M),
+      v1: Math.min(nearBox.v1, Math.ceil(v) + NEAR_M),
+    };
+    this.wide.flagAt(u, v);
+    this.near.flagAt(u, v);
+  }
+
+  /** Whether a flag would stand among what is kept fine. */
+  holds(flag: PlanePoint): boolean {
+    const { nearBox: b, frame } = this;
+    const u = frame.u(flag);
+    const v = frame.v(flag);
+    const room = NEAR_BEYOND_M - 2;
+    return u - room >= b.u0 && u + room <= b.u1 && v - room >= b.v0 && v + room <= b.v1;
+  }
+
+  /** Whether clouds at a place are read from the sheet round the flag. */
+  isNear(u: number, v: number): boolean {
+    const { u0, u1, v0, v1 } = this.window;
+    return u > u0 + NEAR_INSIDE_M && u < u1 - NEAR_INSIDE_M && v > v0 + NEAR_INSIDE_M && v < v1 - NEAR_INSIDE_M;
+  }
+
+  distanceM(u: number, v: number): number {
+    const x = u - this.flag.u;
+    const y = v - this.flag.v;
+    return Math.sqrt(x * x + y * y);
+  }
+
+  /** Of the line from a place to the flag, radians clockwise from the frame's v axis. */
+  bearingToFlag(u: number, v: number): number {
+    return Math.atan2(this.flag.u - u, this.flag.v - v);
   }
 
   /** Makes ready a stroke that is not in the arsenal. */
@@ -74,54 +154,81 @@ export class Field {
     return weaponOf(option, pattern, this.water, this.classes);
   }
 
-  private makeLattices(): Map<number, Lattice> {
+  private makeLattices(middle: Middle): Map<number, Lattice> {
     const lattices = new Map<number, Lattice>();
     for (const code of this.arsenal.keys()) {
       if (code === TEE) continue;
-      const lattice = new Lattice();
+      const lattice = new Lattice(middle);
       const any = [markNeeds(lattice, this.wide, code, 1), markNeeds(lattice, this.near, code, 2)];
       if (any.includes(true)) lattices.set(code, lattice);
     }
     return lattices;
   }
 
+  /** The states of the problem, with their distances from the flag as it stands now still to be taken. */
   nodes(): Node[] {
-    const all = [...this.lattices].flatMap(([lie, lattice]) => lattice.nodes(lie));
-    return all.sort((a, b) => a.distanceM - b.distanceM);
+    return [...this.lattices].flatMap(([lie, lattice]) => lattice.nodes(lie));
   }
 
   baselineFrom(lie: number, distanceM: number): number {
-    return baselineAt(this.baseline.strokes.get(lie)!, distanceM);
+    return baselineAt(this.tables[lie]!, distanceM);
   }
 
   /** Strokes from a lie at a place of the play frame; NaN for a lie that this player cannot play. */
   strokesFrom(lie: number, u: number, v: number): number {
-    return this.strokesAt(lie, u, v, Math.sqrt(u * u + v * v));
-  }
-
-  private strokesAt(lie: number, u: number, v: number, distanceM: number): number {
-    const table = this.baseline.strokes.get(lie);
+    const table = this.tables[lie];
     if (table === undefined) return NaN;
-    const base = baselineAt(table, distanceM);
-    const lattice = this.lattices.get(lie);
-    return lattice === undefined ? base : base + lattice.at(u, v, distanceM);
+    const base = baselineAt(table, this.distanceM(u, v));
+    const lattice = this.meshes[lie];
+    return lattice === undefined ? base : base + lattice.at(u, v);
   }
 
   /** Strokes from a dry place as painted: putts, or strokes from its lie. NaN when wet, out, or unplayable. */
   strokesOnGround(u: number, v: number): number {
     const painted = this.raster.surface[cellAt(this.raster, u, v)]!;
-    if (painted === GREEN) return puttsAt(this.putts, Math.hypot(u, v));
+    if (painted === GREEN) return puttsAt(this.putts, this.distanceM(u, v));
     const lie = painted === TEE ? FAIRWAY : painted;
     return lie === PENALTY || lie === OUT ? NaN : this.strokesFrom(lie, u, v);
   }
 
-  /** Takes the lattices' values into the sheets, for ground between two distances from the flag; `ready` blurs them. */
-  compose(fromM: number, toM: number): void {
-    if (fromM < NEAR_M * Math.SQRT2) {
-      this.composeSheet(this.near, fromM, toM);
-      this.averageNear();
+  /** The patch of the wide sheet's cells in which a node's value is felt. */
+  patchOf({ u, v, reachU, reachV }: Node): Patch {
+    const { u0, v0, columns, rows } = this.wide.grid;
+    return {
+      c0: Math.max(0, Math.floor(u - reachU - u0)),
+      c1: Math.min(columns - 1, Math.ceil(u + reachU - u0)),
+      r0: Math.max(0, Math.floor(v - reachV - v0)),
+      r1: Math.min(rows - 1, Math.ceil(v + reachV - v0)),
+    };
+  }
+
+  /** Takes the lattices' values into the sheets, for patches of the wide sheet's cells or for all of them; `ready` blurs them. */
+  compose(patches?: readonly Patch[]): void {
+    const { u0, v0, columns, rows } = this.wide.grid;
+    for (const patch of patches ?? [{ c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 }]) {
+      if (patch.c0 > patch.c1 || patch.r0 > patch.r1) continue;
+      const piece = {
+        u0: u0 + patch.c0 - 0.5,
+        v0: v0 + patch.r0 - 0.5,
+        u1: u0 + patch.c1 + 0.5,
+        v1: v0 + patch.r1 + 0.5,
+      };
+      const beside = common(piece, common(this.nearBox, wider(this.window, NEAR_INSIDE_M)));
+      if (beside !== undefined) this.composeNear(beside);
+      const inside = common(piece, this.window);
+      if (inside !== undefined) this.averageNear(inside);
+      this.composeSheet(this.wide, patch);
     }
-    this.composeSheet(this.wide, fromM - 1, toM + 1);
+  }
+
+  private composeNear(piece: Box): void {
+    const { u0, v0, stepM } = this.near.grid;
+    this.composeSheet(this.near, {
+      c0: Math.ceil((piece.u0 - u0) / stepM),
+      c1: Math.floor((piece.u1 - u0) / stepM),
+      r0: Math.ceil((piece.v0 - v0) / stepM),
+      r1: Math.floor((piece.v1 - v0) / stepM),
+    });
   }
 
   /** Makes the sheets ready to be read: all of them, or for each run class up to a width only (place in `WIDTHS_M`; -1 for none). */
@@ -131,54 +238,74 @@ export class Field {
     this.wide.refresh((k) => (to(k) < 0 ? -1 : Math.max(0, to(k) - (NEAR_WIDTHS.length - 1))));
   }
 
-  private composeSheet(sheet: Sheet, fromM: number, toM: number): void {
-    const { u0, v0, stepM, columns, rows } = sheet.grid;
+  private composeSheet(sheet: Sheet, patch: Patch): void {
+    const { u0, v0, stepM, columns } = sheet.grid;
+    const { only, strokes, distanceM, radiusM, turn } = sheet;
     const wide = sheet === this.wide;
-    let [c0, c1, r0, r1] = [columns, -1, rows, -1];
-    const codes = [...sheet.share.keys()];
-    const shares = [...sheet.share.values()];
-    const low = Math.max(0, Math.floor((-toM - v0) / stepM));
-    const high = Math.min(rows - 1, Math.ceil((toM - v0) / stepM));
-    for (let r = low; r <= high; r++) {
+    const { window } = this;
+    const shares = [...sheet.share];
+    for (let r = patch.r0; r <= patch.r1; r++) {
       const v = v0 + r * stepM;
-      for (let c = 0; c < columns; c++) {
-        const i = r * columns + c;
-        const d = sheet.distanceM[i]!;
-        if (d < fromM || d > toM) continue;
+      const beside = !wide || v < window.v0 || v > window.v1;
+      for (let c = patch.c0, i = r * columns + patch.c0; c <= patch.c1; c++, i++) {
+        const code = only[i]!;
+        if (code === NOT_DRY) continue;
         const u = u0 + c * stepM;
-        if (c < c0) c0 = c;
-        if (c > c1) c1 = c;
-        if (r < r0) r0 = r;
-        if (r > r1) r1 = r;
-        if (wide && u > -NEAR_M && u < NEAR_M && v > -NEAR_M && v < NEAR_M) continue;
-        let sum = 0;
-        for (let k = 0; k < codes.length; k++) {
-          const s = shares[k]![i]!;
-          if (s === 0) continue;
-          sum += s * (codes[k] === GREEN ? puttsAt(this.putts, d) : this.strokesAt(codes[k]!, u, v, d));
+        if (!beside && u > window.u0 && u < window.u1) continue;
+        if (code !== MIXED) {
+          strokes[i] = this.costOf(code, u, v, distanceM[i]!, radiusM[i]!, turn[i]!);
+          continue;
         }
-        sheet.strokes[i] = sum;
+        let sum = 0;
+        for (const [k, share] of shares) {
+          const s = share[i]!;
+          if (s !== 0) sum += s * this.costOf(k, u, v, distanceM[i]!, radiusM[i]!, turn[i]!);
+        }
+        strokes[i] = sum;
       }
     }
-    if (c1 >= 0) sheet.changed({ c0, c1, r0, r1 });
+    sheet.changed(patch);
   }
 
-  /** Wide cells within the near square are means of its cells. */
-  private averageNear(): void {
+  /** Putts, or strokes from a lie, in a cell whose place is known every way. */
+  private costOf(code: number, u: number, v: number, distanceM: number, radiusM: number, turn: number): number {
+    if (code === GREEN) return puttsAt(this.putts, distanceM);
+    const base = baselineAt(this.tables[code]!, distanceM);
+    const lattice = this.meshes[code];
+    return lattice === undefined ? base : base + lattice.atPolar(u, v, radiusM, turn);
+  }
+
+  /** Wide cells within a box of whole metres of the near sheet are means of its cells. */
+  private averageNear(inside: Box): void {
     const per = Math.round(1 / NEAR_CELL_M);
     const { u0, v0, columns, rows } = this.wide.grid;
-    for (let a = 0; a < 2 * NEAR_M; a++) {
-      const r = Math.round(-NEAR_M + 0.5 - v0) + a;
+    const { nearBox, near } = this;
+    for (let v = inside.v0; v < inside.v1; v++) {
+      const r = Math.round(v + 0.5 - v0);
       if (r < 0 || r >= rows) continue;
-      for (let b = 0; b < 2 * NEAR_M; b++) {
-        const c = Math.round(-NEAR_M + 0.5 - u0) + b;
+      for (let u = inside.u0; u < inside.u1; u++) {
+        const c = Math.round(u + 0.5 - u0);
         if (c < 0 || c >= columns) continue;
-        const from = a * per * this.near.grid.columns + b * per;
-        this.wide.strokes[r * columns + c] = meanOf(this.near.strokes, from, per, this.near.grid.columns);
+        const from = (v - nearBox.v0) * per * near.grid.columns + (u - nearBox.u0) * per;
+        this.wide.strokes[r * columns + c] = meanOf(near.strokes, from, per, near.grid.columns);
       }
     }
   }
 }
+
+/** What two boxes have in common; `undefined` for nothing. */
+function common(a: Box | undefined, b: Box | undefined): Box | undefined {
+  if (a === undefined || b === undefined) return undefined;
+  const both = {
+    u0: Math.max(a.u0, b.u0),
+    v0: Math.max(a.v0, b.v0),
+    u1: Math.min(a.u1, b.u1),
+    v1: Math.min(a.v1, b.v1),
+  };
+  return both.u0 < both.u1 && both.v0 < both.v1 ? both : undefined;
+}
+
+const wider = (b: Box, byM: number): Box => ({ u0: b.u0 - byM, v0: b.v0 - byM, u1: b.u1 + byM, v1: b.v1 + byM });
 
 /** Marks the nodes that the cells of a lie draw on; says whether there are any. */
 function markNeeds(lattice: Lattice, sheet: Sheet, code: number, stride: number): boolean {
@@ -188,12 +315,31 @@ function markNeeds(lattice: Lattice, sheet: Sheet, code: number, stride: number)
   let any = false;
   for (let r = 0; r < rows; r += stride) {
     for (let c = 0; c < columns; c += stride) {
-      if (cells[r * columns + c] === 0) continue;
+      const i = r * columns + c;
+      if (cells[i] === 0) continue;
       any = true;
-      lattice.need(u0 + c * stepM, v0 + r * stepM);
+      lattice.need(u0 + c * stepM, v0 + r * stepM, sheet.radiusM[i]!, sheet.turn[i]!);
     }
   }
   return any;
+}
+
+/** The box of the green, as far as it reaches from the flag at the frame's origin; the flag alone without one. */
+function greenOf(r: Raster): Box {
+  let [u0, u1, v0, v1] = [0, 0, 0, 0];
+  for (let row = 0; row < r.rows; row++) {
+    for (let column = 0; column < r.columns; column++) {
+      if (r.surface[row * r.columns + column] !== GREEN) continue;
+      const u = r.box.u0 + column * r.stepM;
+      const v = r.box.v0 + row * r.stepM;
+      u0 = Math.min(u0, u);
+      u1 = Math.max(u1, u + r.stepM);
+      v0 = Math.min(v0, v);
+      v1 = Math.max(v1, v + r.stepM);
+    }
+  }
+  const held = (x: number): number => Math.min(GREEN_MOST_M, Math.max(-GREEN_MOST_M, x));
+  return { u0: held(u0), u1: held(u1), v0: held(v0), v1: held(v1) };
 }
 
 function meanOf(cells: Float64Array, from: number, per: number, columns: number): number {
@@ -207,7 +353,3 @@ function unmappedAsRough(r: Raster): Raster {
   const surface = r.surface.map((code, i) => (r.area[i] === UNMAPPED ? ROUGH : code));
   return { ...r, surface };
 }
-
-/** Whether clouds at a place are read from the sheet round the flag. */
-export const isNear = (u: number, v: number): boolean =>
-  u > -NEAR_READ_M && u < NEAR_READ_M && v > -NEAR_READ_M && v < NEAR_READ_M;

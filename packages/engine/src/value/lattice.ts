@@ -1,9 +1,10 @@
 import type { Lead } from './arsenal.ts';
 
 /**
- * Strokes from one lie, less the baseline, at nodes on the ground; bicubic (Catmull-Rom) between them. Round the flag the nodes stand
- * on a square mesh; farther out on rings, close together along the way to the flag, where the gaps of the bag make strokes saw up
- * and down every ten metres or so, and wide apart across it. Only nodes that some cell of that lie draws on are states of the problem.
+ * Strokes from one lie, less the baseline, at nodes on the ground; bicubic (Catmull-Rom) between them. On and round the green the nodes
+ * stand on a square mesh; farther out on rings about its middle, close together along the way to the flag, where the gaps of the bag make
+ * strokes saw up and down every ten metres or so, and wide apart across it. Only nodes that some cell of that lie draws on are states of
+ * the problem. The nodes stay where they are when the flag is moved.
  */
 export interface Mesh {
   readonly columns: number;
@@ -12,23 +13,25 @@ export interface Mesh {
 }
 
 interface Square extends Mesh {
-  readonly kind: 'square';
   readonly stepM: number;
-  readonly halfM: number;
-  /** Index of the first column and row, in steps from the flag. */
+  /** Index of the first column and row, in steps from the middle. */
   readonly first: number;
 }
 
 interface Rings extends Mesh {
-  readonly kind: 'rings';
   readonly fromM: number;
   readonly toM: number;
   readonly stepM: number;
 }
 
-/** Half the side of the square mesh, and its step. */
-const SQUARE_M = 27;
-const SQUARE_STEP_M = 3;
+/** What the meshes of a hole stand about: a place of the play frame, and half the side of the square mesh, a multiple of its step. */
+export interface Middle {
+  readonly u: number;
+  readonly v: number;
+  readonly halfM: number;
+}
+
+export const SQUARE_STEP_M = 3;
 /** Rings up to a distance, the step between them, and the nodes on each whole ring. */
 const RINGS: readonly { readonly toM: number; readonly stepM: number; readonly around: number }[] = [
   { toM: 54, stepM: 3, around: 24 },
@@ -43,80 +46,104 @@ const RINGS: readonly { readonly toM: number; readonly stepM: number; readonly a
 export interface Node {
   readonly u: number;
   readonly v: number;
-  readonly distanceM: number;
   readonly lie: number;
   readonly mesh: Mesh;
   readonly at: number;
-  /** The strokes that were close to the best when all in range were last tried. */
+  /** How far off, across and along the frame, its value can be felt: two steps of the mesh. */
+  readonly reachU: number;
+  readonly reachV: number;
+  /** From the flag. */
+  distanceM: number;
+  /** The strokes that were close to the best when all in range were last tried, and the best of them. */
   leads: readonly Lead[];
+  best: Readonly<Lead> | undefined;
+  /** How far its value has moved since it was last taken into the sheets. */
+  owed: number;
 }
 
 export class Lattice {
+  private readonly middle: Middle;
   private readonly square: Square;
   private readonly rings: readonly Rings[];
 
-  constructor() {
-    const first = -Math.ceil(SQUARE_M / SQUARE_STEP_M) - 2;
-    this.square = {
-      kind: 'square',
-      stepM: SQUARE_STEP_M,
-      halfM: SQUARE_M,
-      first,
-      ...blank(1 - 2 * first, 1 - 2 * first),
-    };
+  constructor(middle: Middle) {
+    const first = -Math.ceil(middle.halfM / SQUARE_STEP_M) - 2;
+    this.middle = middle;
+    this.square = { stepM: SQUARE_STEP_M, first, ...blank(1 - 2 * first, 1 - 2 * first) };
     this.rings = RINGS.map(({ toM, stepM, around }, k) => {
-      const fromM = k === 0 ? SQUARE_M : RINGS[k - 1]!.toM;
-      return { kind: 'rings', fromM, toM, stepM, ...blank(around, Math.ceil((toM - fromM) / stepM) + 3) };
+      const fromM = k === 0 ? middle.halfM : RINGS[k - 1]!.toM;
+      return { fromM, toM, stepM, ...blank(around, Math.ceil((toM - fromM) / stepM) + 3) };
     });
   }
 
-  private ringsAt(distanceM: number): Rings {
+  private ringsAt(radiusM: number): Rings {
     let k = 0;
-    while (k + 1 < this.rings.length && distanceM >= this.rings[k]!.toM) k++;
+    while (k + 1 < this.rings.length && radiusM >= this.rings[k]!.toM) k++;
     return this.rings[k]!;
   }
 
-  /** Marks the sixteen nodes that a place draws on. */
-  need(u: number, v: number): void {
-    if (inSquare(u, v)) {
+  private inSquare(x: number, y: number): boolean {
+    const { halfM } = this.middle;
+    return x > -halfM && x < halfM && y > -halfM && y < halfM;
+  }
+
+  /** Marks the sixteen nodes that a place draws on, `turn` and `radiusM` about the middle. */
+  need(u: number, v: number, radiusM: number, turn: number): void {
+    const x = u - this.middle.u;
+    const y = v - this.middle.v;
+    if (this.inSquare(x, y)) {
       const { needed, columns, stepM, first } = this.square;
-      const i = Math.floor(u / stepM) - first - 1;
-      const j = Math.floor(v / stepM) - first - 1;
+      const i = Math.floor(x / stepM) - first - 1;
+      const j = Math.floor(y / stepM) - first - 1;
       for (let b = 0; b < 4; b++) needed.fill(1, (j + b) * columns + i, (j + b) * columns + i + 4);
       return;
     }
-    const d = Math.sqrt(u * u + v * v);
-    const { needed, columns, fromM, stepM } = this.ringsAt(d);
-    const j = Math.floor((d - fromM) / stepM);
-    const i = Math.floor(turnOf(u, v) * columns);
+    const { needed, columns, fromM, stepM } = this.ringsAt(radiusM);
+    const j = Math.floor((radiusM - fromM) / stepM);
+    const i = Math.floor(turn * columns);
     for (let b = 0; b < 4; b++) {
       for (let a = -1; a < 3; a++) needed[(j + b) * columns + ((i + a + columns) % columns)] = 1;
     }
   }
 
-  /** The residual at a place, given its distance from the flag. */
-  at(u: number, v: number, distanceM: number): number {
-    if (inSquare(u, v)) {
-      const { residual: r, columns: w, stepM, first } = this.square;
-      const x = u / stepM - first;
-      const y = v / stepM - first;
-      const i = Math.floor(x);
-      const j = Math.floor(y);
-      const k = (j - 1) * w + i - 1;
-      const t = x - i;
-      const smooth = cubic(
-        cubic(r[k]!, r[k + 1]!, r[k + 2]!, r[k + 3]!, t),
-        cubic(r[k + w]!, r[k + w + 1]!, r[k + w + 2]!, r[k + w + 3]!, t),
-        cubic(r[k + 2 * w]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!, r[k + 2 * w + 3]!, t),
-        cubic(r[k + 3 * w]!, r[k + 3 * w + 1]!, r[k + 3 * w + 2]!, r[k + 3 * w + 3]!, t),
-        y - j,
-      );
-      return between(smooth, r[k + w + 1]!, r[k + w + 2]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!);
-    }
-    const { residual: r, columns: w, fromM, stepM } = this.ringsAt(distanceM);
-    const y = (distanceM - fromM) / stepM;
+  /** The residual at a place. */
+  at(u: number, v: number): number {
+    const x = u - this.middle.u;
+    const y = v - this.middle.v;
+    if (this.inSquare(x, y)) return this.inside(x, y);
+    return this.around(Math.sqrt(x * x + y * y), turnOf(x, y));
+  }
+
+  /** The same, for a place whose radius and turn about the middle are known. */
+  atPolar(u: number, v: number, radiusM: number, turn: number): number {
+    const x = u - this.middle.u;
+    const y = v - this.middle.v;
+    return this.inSquare(x, y) ? this.inside(x, y) : this.around(radiusM, turn);
+  }
+
+  private inside(fromMiddleU: number, fromMiddleV: number): number {
+    const { residual: r, columns: w, stepM, first } = this.square;
+    const x = fromMiddleU / stepM - first;
+    const y = fromMiddleV / stepM - first;
+    const i = Math.floor(x);
     const j = Math.floor(y);
-    const x = turnOf(u, v) * w;
+    const k = (j - 1) * w + i - 1;
+    const t = x - i;
+    const smooth = cubic(
+      cubic(r[k]!, r[k + 1]!, r[k + 2]!, r[k + 3]!, t),
+      cubic(r[k + w]!, r[k + w + 1]!, r[k + w + 2]!, r[k + w + 3]!, t),
+      cubic(r[k + 2 * w]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!, r[k + 2 * w + 3]!, t),
+      cubic(r[k + 3 * w]!, r[k + 3 * w + 1]!, r[k + 3 * w + 2]!, r[k + 3 * w + 3]!, t),
+      y - j,
+    );
+    return between(smooth, r[k + w + 1]!, r[k + w + 2]!, r[k + 2 * w + 1]!, r[k + 2 * w + 2]!);
+  }
+
+  private around(radiusM: number, turn: number): number {
+    const { residual: r, columns: w, fromM, stepM } = this.ringsAt(radiusM);
+    const y = (radiusM - fromM) / stepM;
+    const j = Math.floor(y);
+    const x = turn * w;
     const i = Math.floor(x);
     const t = x - i;
     const k = j * w;
@@ -134,34 +161,50 @@ export class Lattice {
     return between(smooth, r[k + w + b]!, r[k + w + c]!, r[k + 2 * w + b]!, r[k + 2 * w + c]!);
   }
 
+  /** The states of this lie. */
   nodes(lie: number): Node[] {
     const out: Node[] = [];
-    const { square } = this;
+    const { square, middle } = this;
     square.needed.forEach((needed, at) => {
       if (needed === 0) return;
-      const u = (square.first + (at % square.columns)) * square.stepM;
-      const v = (square.first + Math.floor(at / square.columns)) * square.stepM;
-      out.push({ u, v, distanceM: Math.hypot(u, v), lie, mesh: square, at, leads: [] });
+      const x = (square.first + (at % square.columns)) * square.stepM;
+      const y = (square.first + Math.floor(at / square.columns)) * square.stepM;
+      const reach = 2 * square.stepM;
+      out.push(node(middle.u + x, middle.v + y, lie, square, at, reach, reach));
     });
     for (const mesh of this.rings) {
       mesh.needed.forEach((needed, at) => {
         if (needed === 0) return;
-        const distanceM = mesh.fromM + (Math.floor(at / mesh.columns) - 1) * mesh.stepM;
+        const radiusM = mesh.fromM + (Math.floor(at / mesh.columns) - 1) * mesh.stepM;
         const turn = (2 * Math.PI * (at % mesh.columns)) / mesh.columns;
-        out.push({
-          u: distanceM * Math.sin(turn),
-          v: -distanceM * Math.cos(turn),
-          distanceM,
-          lie,
-          mesh,
-          at,
-          leads: [],
-        });
+        const sin = Math.sin(turn);
+        const cos = Math.cos(turn);
+        // two steps across bend away from the tangent
+        const wide = (4 * Math.PI) / mesh.columns;
+        const along = 2 * mesh.stepM + radiusM * (1 - Math.cos(wide));
+        const across = radiusM * wide;
+        const reachU = Math.abs(sin) * along + Math.abs(cos) * across;
+        const reachV = Math.abs(cos) * along + Math.abs(sin) * across;
+        out.push(node(middle.u + radiusM * sin, middle.v - radiusM * cos, lie, mesh, at, reachU, reachV));
       });
     }
     return out;
   }
 }
+
+const node = (u: number, v: number, lie: number, mesh: Mesh, at: number, reachU: number, reachV: number): Node => ({
+  u,
+  v,
+  lie,
+  mesh,
+  at,
+  reachU,
+  reachV,
+  distanceM: 0,
+  leads: [],
+  best: undefined,
+  owed: 0,
+});
 
 const blank = (columns: number, rows: number): Mesh => ({
   columns,
@@ -169,10 +212,8 @@ const blank = (columns: number, rows: number): Mesh => ({
   residual: new Float64Array(columns * rows),
 });
 
-const inSquare = (u: number, v: number): boolean => u > -SQUARE_M && u < SQUARE_M && v > -SQUARE_M && v < SQUARE_M;
-
-/** Where a place stands round the flag: 0 on the ball's side, growing to the right, below 1. */
-const turnOf = (u: number, v: number): number => {
+/** Where a place stands round the middle: 0 on the ball's side, growing to the right, below 1. */
+export const turnOf = (u: number, v: number): number => {
   const turn = Math.atan2(u, -v) / (2 * Math.PI);
   return turn < 0 ? turn + 1 : turn;
 };

@@ -60,7 +60,7 @@ export function price(field: Field, solved: Solved, here: Here, weapon: Weapon, 
     if (area === UNMAPPED) unmapped += w;
     else surface[code]! += w;
     if (code === OUT || code === PENALTY) return;
-    const bin = Math.floor(Math.hypot(u, v) / BIN_M);
+    const bin = Math.floor(field.distanceM(u, v) / BIN_M);
     distances[bin] = (distances[bin] ?? 0) + w;
   };
   weapon.pattern.parts.forEach((p, part) => {

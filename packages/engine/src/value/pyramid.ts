@@ -70,8 +70,8 @@ export class Pyramid {
   readonly shape: PyramidShape;
   readonly cells: Float32Array;
   readonly levels: readonly Float32Array[];
-  /** For each level what has changed below it since it was last blurred. */
-  private readonly pending: (Patch | undefined)[];
+  /** For each level the patches that have changed below it since it was last blurred. */
+  private readonly pending: Patch[][];
   private readonly blur: Blur;
 
   /** The blur may serve other pyramids on the same base grid too. */
@@ -79,43 +79,54 @@ export class Pyramid {
     this.shape = shape;
     this.cells = new Float32Array(shape.base.columns * shape.base.rows);
     this.levels = shape.grids.map((g) => new Float32Array(g.columns * g.rows));
-    this.pending = shape.grids.map(() => undefined);
+    this.pending = shape.grids.map(() => []);
     this.blur = blur;
   }
 
   /** Notes that a patch of base cells has changed; without one, all of them. */
   changed(patch?: Patch): void {
     const { columns, rows } = this.shape.base;
-    this.pending[0] = joined(this.pending[0], patch ?? { c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 });
+    note(this.pending[0]!, patch ?? { c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 });
   }
 
   /** Blurs again, up to a level, all that the changes noted since can have changed. */
   refresh(last = this.levels.length - 1): void {
     const { base, grids, taps } = this.shape;
     for (let k = 0; k <= last; k++) {
-      const changed = this.pending[k];
-      if (changed === undefined) continue;
       const t = taps[k]!;
       const to = grids[k]!;
-      const dirty = reached(changed, t, to);
+      const dirty: Patch[] = [];
+      for (const changed of this.pending[k]!) note(dirty, reached(changed, t, to));
       const from = k === 0 ? this.cells : this.levels[k - 1]!;
-      this.blur.apply(from, k === 0 ? base : grids[k - 1]!, this.levels[k]!, to, t, dirty);
-      this.pending[k] = undefined;
-      if (k + 1 < grids.length) this.pending[k + 1] = joined(this.pending[k + 1], dirty);
+      for (const patch of dirty) {
+        this.blur.apply(from, k === 0 ? base : grids[k - 1]!, this.levels[k]!, to, t, patch);
+        if (k + 1 < grids.length) note(this.pending[k + 1]!, patch);
+      }
+      this.pending[k] = [];
     }
   }
 }
 
-/** The smallest rectangle that holds both. */
-const joined = (a: Patch | undefined, b: Patch): Patch =>
-  a === undefined
-    ? b
-    : {
-        c0: Math.min(a.c0, b.c0),
-        c1: Math.max(a.c1, b.c1),
-        r0: Math.min(a.r0, b.r0),
-        r1: Math.max(a.r1, b.r1),
-      };
+const areaOf = (p: Patch): number => (p.c1 - p.c0 + 1) * (p.r1 - p.r0 + 1);
+
+/** Adds a patch to a list, drawn together with every one that is no dearer to do along with it. */
+export function note(list: Patch[], patch: Patch): void {
+  let more = patch;
+  for (let i = list.length - 1; i >= 0; i--) {
+    const other = list[i]!;
+    const both = {
+      c0: Math.min(more.c0, other.c0),
+      c1: Math.max(more.c1, other.c1),
+      r0: Math.min(more.r0, other.r0),
+      r1: Math.max(more.r1, other.r1),
+    };
+    if (areaOf(both) > areaOf(more) + areaOf(other)) continue;
+    list.splice(i, 1);
+    more = both;
+    i = list.length;
+  }
+  list.push(more);
+}
 
 /** Bilinear read of a level; places outside the grid read its nearest edge. */
 export function readLevel(level: Float32Array, g: Grid, u: number, v: number): number {

@@ -42,7 +42,7 @@ export class Query {
     let strokes = Infinity;
     if (weapons.length > 0) {
       strokes = 6;
-      const pool = worthTrying(weapons, Math.hypot(u, v));
+      const pool = worthTrying(weapons, this.field.distanceM(u, v));
       for (let pass = 0; pass < 2; pass++) strokes = cheapest(this.solved.evaluator, pool, u, v, strokes).strokes;
       for (const w of weapons) {
         for (const f of this.minima(w, { u, v, lie, strokes })) strokes = Math.min(strokes, f.strokes);
@@ -72,10 +72,10 @@ export class Query {
   private minima(weapon: Weapon, here: Here): Found[] {
     const { u, v, strokes } = here;
     const { evaluator } = this.solved;
-    const atFlag = Math.atan2(-u, -v);
+    const atFlag = this.field.bearingToFlag(u, v);
     const cost = (k: number): number =>
       evaluator.always(weapon, weapon.fine, u, v, atFlag + k * SCAN_STEP_RAD, strokes);
-    const first = inRange(weapon, Math.hypot(u, v)) ? -SCAN_STEPS : -ROUND_STEPS;
+    const first = inRange(weapon, this.field.distanceM(u, v)) ? -SCAN_STEPS : -ROUND_STEPS;
     const row = Float64Array.from({ length: 1 - 2 * first }, (_, i) => cost(first + i));
     const out: Found[] = [];
     row.forEach((q, i) => {

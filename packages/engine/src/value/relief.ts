@@ -1,31 +1,30 @@
+import { dropsFrom, strokesFromDrop, WalkBack, type Crossing } from './crossing.ts';
 import type { Field } from './field.ts';
-import { BARE, cellAt, FAIRWAY, GREEN, OUT, PENALTY, TEE } from './raster.ts';
+import { PENALTY } from './raster.ts';
+import { wetCellsOf, type WetCells } from './wetCells.ts';
 
 /**
  * What a ball in a penalty area costs beyond the stroke, by where it lies and the way it was travelling. The ball last crossed the edge
  * at X, found by walking back along its line. Relief (Rule 17.1, one penalty stroke): back on the line from the hole through X, here
  * at whole metres up to 150; from a red area also within two club-lengths of X, no nearer the hole (sixteen places at 2.3 m).
- * X depends on the landing place and the direction alone, so one table serves every stroke of the hole.
+ * X depends on the landing place and the direction alone, so one table serves every stroke of the hole, and X stays when the flag moves.
  */
 const DIRECTIONS = 120;
 const CELL_M = 3;
 const LEVELS = 8;
-const BACK_M = 150;
-const BESIDE_M = 2.3;
-const BESIDE_PLACES = 16;
 /** A drop's strokes that move by less are left as they are. */
 const SAME_STROKES = 2e-5;
 
-/** A place where a ball can have crossed an edge, and the dry places in bounds where it may be dropped. */
-interface Crossing {
-  readonly u: number;
-  readonly v: number;
-  readonly distanceM: number;
-  readonly dropU: Float64Array;
-  readonly dropV: Float64Array;
-  readonly dropLie: Uint8Array;
-  /** Strokes from the cheapest drop; NaN where there is none. */
-  strokes: number;
+/** The places where a ball may be dropped after each crossing, one crossing after another. */
+interface Drops {
+  /** Those of crossing k are first[k] up to first[k + 1]. */
+  readonly first: Int32Array;
+  readonly u: Float64Array;
+  readonly v: Float64Array;
+  readonly lie: Uint8Array;
+  readonly distanceM: Float64Array;
+  /** Strokes from each; NaN until first priced. */
+  readonly strokes: Float64Array;
 }
 
 /**
@@ -42,169 +41,160 @@ interface WetLevel {
 
 export class Relief {
   private readonly field: Field;
-  private readonly u0: number;
-  private readonly v0: number;
+  private readonly walk: WalkBack;
+  private readonly wet: WetCells;
   private readonly levels: readonly WetLevel[];
-  private readonly wetColumn: Int32Array;
-  private readonly wetRow: Int32Array;
-  private readonly wetShare: Float64Array;
-  private readonly wetU: Float64Array;
-  private readonly wetV: Float64Array;
-  /** Strokes from the drop that the table holds for each direction and wet cell; NaN for none. */
-  private readonly held: Float32Array;
-  /** Index of the crossing for each direction and wet cell; -1 where the walk back found no edge. */
-  private readonly crossingOf: Int32Array;
   private readonly crossings: Crossing[] = [];
+  /** Places in `held` (direction after direction, wet cell by wet cell) whose ball crossed at each crossing, one crossing after another. */
+  private readonly placesFirst: Int32Array;
+  private readonly places: Int32Array;
+  /** The places in `held` that no crossing was found for. */
+  private readonly uncrossed: Int32Array;
+  /** Strokes from the cheapest drop of each crossing; NaN where there is none. */
+  private readonly cheapest: Float64Array;
+  /** Strokes that the table holds for each direction and wet cell; NaN for none. */
+  private readonly held: Float32Array;
+  private drops: Drops;
   /** Written by `at`: wet balls with a legal drop as a share of all wet ones, and the mean strokes from it. */
   legal = 0;
   strokes = 0;
 
   constructor(field: Field) {
     this.field = field;
-    const wet = wetCellsOf(field);
-    this.u0 = wet.u0;
-    this.v0 = wet.v0;
+    this.walk = new WalkBack(field);
+    this.wet = wetCellsOf(field.raster, CELL_M);
     this.levels = Array.from({ length: LEVELS }, (_, k) => {
-      const columns = Math.ceil(wet.columns / 2 ** k) + 2;
-      const rows = Math.ceil(wet.rows / 2 ** k) + 2;
+      const columns = Math.ceil(this.wet.columns / 2 ** k) + 2;
+      const rows = Math.ceil(this.wet.rows / 2 ** k) + 2;
       return { cellM: CELL_M * 2 ** k, columns, rows, sums: new Float32Array(3 * DIRECTIONS * columns * rows) };
     });
-    this.wetColumn = Int32Array.from(wet.cells, (c) => c.cell % wet.columns);
-    this.wetRow = Int32Array.from(wet.cells, (c) => Math.floor(c.cell / wet.columns));
-    this.wetShare = Float64Array.from(wet.cells, (c) => c.share);
-    this.wetU = Float64Array.from(wet.cells, (c) => c.u);
-    this.wetV = Float64Array.from(wet.cells, (c) => c.v);
-    this.crossingOf = new Int32Array(DIRECTIONS * wet.cells.length);
-    this.held = new Float32Array(DIRECTIONS * wet.cells.length).fill(NaN);
-    const known = new Map<string, number>();
-    for (let d = 0; d < DIRECTIONS; d++) {
-      const turn = (2 * Math.PI * d) / DIRECTIONS;
-      wet.cells.forEach((c, i) => {
-        const x = this.walkBack(c.u, c.v, Math.sin(turn), Math.cos(turn));
-        this.add(d, i, 0, c.share);
-        this.crossingOf[d * wet.cells.length + i] = x === undefined ? -1 : this.crossingAt(x.u, x.v, x.red, known);
+    const n = this.wet.count;
+    this.wet.share.forEach((share, i) => this.add(0, i, 0, share));
+    for (const { columns, rows, sums } of this.levels) {
+      const one = 3 * columns * rows;
+      for (let d = 1; d < DIRECTIONS; d++) sums.copyWithin(d * one, 0, one);
+    }
+    this.held = new Float32Array(DIRECTIONS * n).fill(NaN);
+    const crossingOf = this.walkAllBack();
+    this.placesFirst = new Int32Array(this.crossings.length + 1);
+    for (const k of crossingOf) if (k >= 0) this.placesFirst[k + 1]!++;
+    for (let k = 0; k < this.crossings.length; k++) this.placesFirst[k + 1]! += this.placesFirst[k]!;
+    this.places = new Int32Array(this.placesFirst.at(-1)!);
+    const next = this.placesFirst.slice();
+    crossingOf.forEach((k, place) => {
+      if (k >= 0) this.places[next[k]!++] = place;
+    });
+    this.uncrossed = crossingOf.map((_, place) => place).filter((place) => crossingOf[place] === -1);
+    this.cheapest = new Float64Array(this.crossings.length).fill(NaN);
+    this.drops = this.findDrops();
+  }
+
+  /** The crossing of every direction and wet cell, by its place in `crossings`: one for each square metre and colour; -1 for none. */
+  private walkAllBack(): Int32Array {
+    const { count, u, v } = this.wet;
+    const { box } = this.field.raster;
+    const wide = box.u1 - box.u0 + 4;
+    const known = new Map<number, number>();
+    return Int32Array.from({ length: DIRECTIONS * count }, (_, place) => {
+      const i = place % count;
+      const turn = (2 * Math.PI * Math.floor(place / count)) / DIRECTIONS;
+      const x = this.walk.from(u[i]!, v[i]!, Math.sin(turn), Math.cos(turn));
+      if (x === undefined) return -1;
+      const key = 2 * ((Math.floor(x.v) - box.v0 + 2) * wide + Math.floor(x.u) - box.u0 + 2) + (x.red ? 1 : 0);
+      const at = known.get(key);
+      if (at !== undefined) return at;
+      known.set(key, this.crossings.length);
+      return this.crossings.push(x) - 1;
+    });
+  }
+
+  private findDrops(): Drops {
+    const us: number[] = [];
+    const vs: number[] = [];
+    const lies: number[] = [];
+    const first = new Int32Array(this.crossings.length + 1);
+    this.crossings.forEach((x, k) => {
+      dropsFrom(this.field, x, (u, v, lie) => {
+        us.push(u);
+        vs.push(v);
+        lies.push(lie);
       });
-    }
-  }
-
-  /** Where a ball that lies wet at a place last crossed the edge, coming along a unit direction. `undefined` if the water reaches the map's edge. */
-  walkBack(u: number, v: number, du: number, dv: number): { u: number; v: number; red: boolean } | undefined {
-    const { raster, ground } = this.field;
-    const step = raster.stepM;
-    const first = cellAt(raster, u, v);
-    const area = raster.area[first]!;
-    const red = area > BARE && ground.areas[area]!.red === true;
-    for (let t = step; ; t += step) {
-      const x = u - t * du;
-      const y = v - t * dv;
-      if (x < raster.box.u0 || x > raster.box.u1 || y < raster.box.v0 || y > raster.box.v1) return undefined;
-      if (raster.surface[cellAt(raster, x, y)] !== PENALTY)
-        return { u: x + (step / 2) * du, v: y + (step / 2) * dv, red };
-    }
-  }
-
-  private crossingAt(u: number, v: number, red: boolean, known: Map<string, number>): number {
-    const key = `${Math.floor(u)} ${Math.floor(v)} ${red}`;
-    const at = known.get(key);
-    if (at !== undefined) return at;
-    this.crossings.push(this.makeCrossing(u, v, red));
-    known.set(key, this.crossings.length - 1);
-    return this.crossings.length - 1;
-  }
-
-  private makeCrossing(u: number, v: number, red: boolean): Crossing {
-    const distanceM = Math.hypot(u, v);
-    const drops: { u: number; v: number; lie: number }[] = [];
-    const offer = (du: number, dv: number): void => {
-      const { raster, arsenal } = this.field;
-      if (du < raster.box.u0 || du > raster.box.u1 || dv < raster.box.v0 || dv > raster.box.v1) return;
-      const code = raster.surface[cellAt(raster, du, dv)]!;
-      const lie = code === TEE ? FAIRWAY : code;
-      if (lie === PENALTY || lie === OUT || (lie !== GREEN && !arsenal.has(lie))) return;
-      drops.push({ u: du, v: dv, lie });
-    };
-    const au = distanceM > 0 ? u / distanceM : 0;
-    const av = distanceM > 0 ? v / distanceM : -1;
-    for (let t = 1; t <= BACK_M; t++) offer(u + t * au, v + t * av);
-    if (red) {
-      for (let k = 0; k < BESIDE_PLACES; k++) {
-        const turn = (2 * Math.PI * k) / BESIDE_PLACES;
-        const du = u + BESIDE_M * Math.sin(turn);
-        const dv = v + BESIDE_M * Math.cos(turn);
-        if (Math.hypot(du, dv) >= distanceM) offer(du, dv);
-      }
-    }
+      first[k + 1] = us.length;
+    });
     return {
-      u,
-      v,
-      distanceM,
-      dropU: Float64Array.from(drops, (d) => d.u),
-      dropV: Float64Array.from(drops, (d) => d.v),
-      dropLie: Uint8Array.from(drops, (d) => d.lie),
-      strokes: NaN,
+      first,
+      u: Float64Array.from(us),
+      v: Float64Array.from(vs),
+      lie: Uint8Array.from(lies),
+      distanceM: Float64Array.from(us, (u, i) => this.field.distanceM(u, vs[i]!)),
+      strokes: new Float64Array(us.length).fill(NaN),
     };
   }
 
-  /** The cheapest drop from a crossing: where, and strokes from there; `undefined` without a legal one. */
-  private cheapest(x: Crossing): { u: number; v: number; strokes: number } | undefined {
-    let best = Infinity;
-    let at = -1;
-    for (let i = 0; i < x.dropU.length; i++) {
-      const strokes = this.strokesFromDrop(x, i);
-      if (strokes < best) {
-        best = strokes;
-        at = i;
-      }
-    }
-    return at < 0 ? undefined : { u: x.dropU[at]!, v: x.dropV[at]!, strokes: best };
-  }
-
-  private strokesFromDrop(x: Crossing, i: number): number {
-    const u = x.dropU[i]!;
-    const v = x.dropV[i]!;
-    const lie = x.dropLie[i]!;
-    return lie === GREEN ? this.field.strokesOnGround(u, v) : this.field.strokesFrom(lie, u, v);
+  /** Finds the drops again for a flag that has been moved; `refresh` prices them. */
+  flagMoved(): void {
+    this.drops = this.findDrops();
   }
 
   /** The cheapest relief for one ball, exactly; for prices that are shown. */
   relief(u: number, v: number, du: number, dv: number): { u: number; v: number; strokes: number } | undefined {
-    const x = this.walkBack(u, v, du, dv);
-    return x === undefined ? undefined : this.cheapest(this.makeCrossing(x.u, x.v, x.red));
+    const x = this.walk.from(u, v, du, dv);
+    let best: { u: number; v: number; strokes: number } | undefined;
+    if (x === undefined) return best;
+    dropsFrom(this.field, x, (dropU, dropV, lie) => {
+      const strokes = strokesFromDrop(this.field, dropU, dropV, lie);
+      if (strokes < (best?.strokes ?? Infinity)) best = { u: dropU, v: dropV, strokes };
+    });
+    return best;
   }
 
-  /** Takes changed drops into the table, those of crossings between two distances from the flag priced afresh. */
+  /** Takes changed strokes into the table: those from drops between two distances from the flag, and from any never priced. */
   refresh(fromM: number, toM: number): void {
-    for (const x of this.crossings) {
-      if (Number.isNaN(x.strokes) || (x.distanceM >= fromM - BACK_M && x.distanceM <= toM)) {
-        x.strokes = this.cheapest(x)?.strokes ?? NaN;
-      }
-    }
-    const n = this.wetU.length;
+    const { first, u, v, lie, distanceM, strokes } = this.drops;
     const plays = this.field.arsenal.has(PENALTY);
-    for (let i = 0; i < n; i++) {
-      const asItLies = plays ? this.field.strokesFrom(PENALTY, this.wetU[i]!, this.wetV[i]!) - 1 : Infinity;
-      const share = this.wetShare[i]!;
-      for (let d = 0; d < DIRECTIONS; d++) {
-        const k = this.crossingOf[d * n + i]!;
-        const dropped = k < 0 ? NaN : this.crossings[k]!.strokes;
-        const strokes = dropped < asItLies ? dropped : plays ? asItLies : NaN;
-        const held = this.held[d * n + i]!;
-        if (Number.isNaN(strokes) || Math.abs(strokes - held) < SAME_STROKES) continue;
-        this.held[d * n + i] = strokes;
-        if (Number.isNaN(held)) this.add(d, i, 1, share);
-        this.add(d, i, 2, share * (strokes - (Number.isNaN(held) ? 0 : held)));
+    for (let k = 0; k < this.crossings.length; k++) {
+      let least = Infinity;
+      for (let i = first[k]!; i < first[k + 1]!; i++) {
+        const stale = distanceM[i]! >= fromM && distanceM[i]! <= toM;
+        if (stale || Number.isNaN(strokes[i]!)) strokes[i] = strokesFromDrop(this.field, u[i]!, v[i]!, lie[i]!);
+        if (strokes[i]! < least) least = strokes[i]!;
+      }
+      const dropped = least === Infinity ? NaN : least;
+      const same = Math.abs(dropped - this.cheapest[k]!) < SAME_STROKES || Object.is(dropped, this.cheapest[k]);
+      if (same && !plays) continue;
+      if (!same) this.cheapest[k] = dropped;
+      for (let at = this.placesFirst[k]!; at < this.placesFirst[k + 1]!; at++) {
+        this.hold(this.places[at]!, this.cheapest[k]!, plays);
       }
     }
+    if (plays) for (const place of this.uncrossed) this.hold(place, NaN, true);
+  }
+
+  /** Puts the cost of one wet cell and direction into the table. */
+  private hold(place: number, dropped: number, plays: boolean): void {
+    const n = this.wet.count;
+    const i = place % n;
+    const d = (place - i) / n;
+    const asItLies = plays ? this.field.strokesFrom(PENALTY, this.wet.u[i]!, this.wet.v[i]!) - 1 : Infinity;
+    const strokes = dropped < asItLies ? dropped : plays ? asItLies : NaN;
+    const before = this.held[place]!;
+    if (Object.is(strokes, before) || Math.abs(strokes - before) < SAME_STROKES) return;
+    const share = this.wet.share[i]!;
+    const [had, has] = [Number.isNaN(before) ? 0 : 1, Number.isNaN(strokes) ? 0 : 1];
+    this.held[place] = strokes;
+    if (had !== has) this.add(d, i, 1, (has - had) * share);
+    this.add(d, i, 2, share * ((has && strokes) - (had && before)));
   }
 
   /** Adds to one of a wet cell's three figures, at every level. */
   private add(direction: number, cell: number, figure: number, amount: number): void {
-    const column = this.wetColumn[cell]!;
-    const row = this.wetRow[cell]!;
-    for (let l = 0; l < LEVELS; l++) {
+    const column = this.wet.column[cell]!;
+    const row = this.wet.row[cell]!;
+    let part = amount;
+    for (let l = 0; l < LEVELS; l++, part /= 4) {
       const { columns, rows, sums } = this.levels[l]!;
       const at = 3 * ((direction * rows + (row >> l) + 1) * columns + (column >> l) + 1);
-      sums[at + figure]! += amount * 0.25 ** l;
+      sums[at + figure]! += part;
     }
   }
 
@@ -217,8 +207,8 @@ export class Relief {
     const direction = turn < 0 ? turn + DIRECTIONS : turn;
     for (let l = sdM < 2.1 ? 0 : sdM < 4.2 ? 1 : 2; l < LEVELS; l++) {
       const { cellM, columns, rows, sums } = this.levels[l]!;
-      const x = (u - this.u0) / cellM + 0.5;
-      const y = (v - this.v0) / cellM + 0.5;
+      const x = (u - this.wet.u0) / cellM + 0.5;
+      const y = (v - this.wet.v0) / cellM + 0.5;
       if (!(x >= 0 && y >= 0 && x < columns - 1 && y < rows - 1)) continue;
       const i = x | 0;
       const j = y | 0;
@@ -242,43 +232,4 @@ export class Relief {
     this.legal = 0;
     this.strokes = 0;
   }
-}
-
-interface WetCells {
-  readonly u0: number;
-  readonly v0: number;
-  readonly columns: number;
-  readonly rows: number;
-  /** Cell number, share that is wet, and a wet place in it: the one nearest the middle of what is wet. */
-  readonly cells: readonly { cell: number; share: number; u: number; v: number }[];
-}
-
-function wetCellsOf(field: Field): WetCells {
-  const { raster } = field;
-  const per = Math.round(CELL_M / raster.stepM);
-  const columns = Math.ceil(raster.columns / per);
-  const rows = Math.ceil(raster.rows / per);
-  const cells: { cell: number; share: number; u: number; v: number }[] = [];
-  for (let j = 0; j < rows; j++) {
-    for (let i = 0; i < columns; i++) {
-      const wet: [number, number][] = [];
-      for (let y = j * per; y < Math.min(raster.rows, (j + 1) * per); y++) {
-        for (let x = i * per; x < Math.min(raster.columns, (i + 1) * per); x++) {
-          if (raster.surface[y * raster.columns + x] === PENALTY) wet.push([x, y]);
-        }
-      }
-      if (wet.length === 0) continue;
-      const mx = wet.reduce((s, p) => s + p[0], 0) / wet.length;
-      const my = wet.reduce((s, p) => s + p[1], 0) / wet.length;
-      let best = wet[0]!;
-      for (const p of wet) if (Math.hypot(p[0] - mx, p[1] - my) < Math.hypot(best[0] - mx, best[1] - my)) best = p;
-      cells.push({
-        cell: j * columns + i,
-        share: wet.length / (per * per),
-        u: raster.box.u0 + (best[0] + 0.5) * raster.stepM,
-        v: raster.box.v0 + (best[1] + 0.5) * raster.stepM,
-      });
-    }
-  }
-  return { u0: raster.box.u0, v0: raster.box.v0, columns, rows, cells };
 }

@@ -19,11 +19,7 @@ const SHORTER = 2.5;
 const KEEP_HALF = 0.3;
 
 /** The best stroke found from a state: bearing in the play frame, and what it costs. */
-export interface Found {
-  readonly weapon: Weapon;
-  readonly bearing: number;
-  readonly strokes: number;
-}
+export type Found = Readonly<Lead>;
 
 /** How hard to look among the leads. */
 export interface Effort {
@@ -63,8 +59,8 @@ export function cheapest(
 
 /** All options at 21 aims by the coarse rule: every local minimum near the best, cheapest first. */
 export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number, v: number, fromHere: number): Lead[] {
-  const distanceM = Math.hypot(u, v);
-  const atFlag = Math.atan2(-u, -v);
+  const distanceM = evaluator.field.distanceM(u, v);
+  const atFlag = evaluator.field.bearingToFlag(u, v);
   const steps = pool.some((w) => inRange(w, distanceM)) ? STEPS : ROUND_STEPS;
   const leads: Lead[] = [];
   const row = new Float64Array(2 * steps + 1);
@@ -124,15 +120,18 @@ export function closest(
       if (lead.strokes < least) least = lead.strokes;
     }
   }
-  let found: Found = leads[0]!;
+  let found = leads[0]!;
   let best = Infinity;
   for (let i = 0; i < kept; i++) {
     const { weapon, bearing, strokes } = leads[i]!;
     if (strokes > least + KEEP_FINE) continue;
     const q = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
-    if (q < best) [found, best] = [{ weapon, bearing, strokes: q }, q];
+    if (q < best) {
+      best = q;
+      found = leads[i]!;
+    }
   }
-  return found;
+  return { weapon: found.weapon, bearing: found.bearing, strokes: best };
 }
 
 /** Takes a lead to the bottom of its valley, as near as one step size tells: steps to the lower side, then through a parabola. */

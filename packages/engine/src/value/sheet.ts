@@ -1,47 +1,33 @@
 import type { Runs } from './arsenal.ts';
 import type { Flow } from './flow.ts';
 import { Blur, type Grid, type Patch } from './blur.ts';
-import { Pyramid, pyramidShape, type Width } from './pyramid.ts';
+import type { Width } from './pyramid.ts';
+import { RunLayer, together, type CellsOf } from './runLayer.ts';
+import { turnOf, type Middle } from './lattice.ts';
+import { SURFACES } from '../quantity/lies.ts';
 import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
 
-/** One width of a run class, ready to be read: bilinear samples on a grid, `perM` cells a metre from (u0, v0). */
-export interface Level {
-  readonly u0: number;
-  readonly v0: number;
-  readonly perM: number;
-  readonly columns: number;
-  /** The last places that can be read, in cells. */
-  readonly lastX: number;
-  readonly lastY: number;
-  readonly dry: Float32Array;
-  readonly out: Float32Array | undefined;
-  readonly wet: Float32Array | undefined;
-}
-
-/** What a ball of one run class costs by where it pitches: pyramids of strokes from dry ground and of the chances of being out and wet. */
-export interface RunLayer {
-  readonly runsM: Runs;
-  /** The sheet's widths begin here for this class: nothing narrower is read. */
-  readonly first: number;
-  /** For each cell the one in which a ball that pitches there stops; `undefined` for balls that stop where they pitch. */
-  readonly stops: Int32Array | undefined;
-  readonly dry: Pyramid;
-  /** From `first` on. */
-  readonly levels: readonly Level[];
-}
+/** In `only`: cells with several surfaces or with one in part, and cells without anything dry. */
+export const MIXED = 254;
+export const NOT_DRY = 255;
 
 /** Square cells over the ground: of which kind each is, what a ball at rest there costs, and what one that pitches there does. */
 export class Sheet {
   readonly grid: Grid;
+  /** From the flag, metres: written by `flagAt`. */
   readonly distanceM: Float32Array;
+  /** About the middle of the meshes: metres, and the part of a turn. */
+  readonly radiusM: Float32Array;
+  readonly turn: Float32Array;
   /** Shares of the surfaces that a ball can be played or putted from, by raster code; only those that occur. */
   readonly share: ReadonlyMap<number, Float32Array>;
   /** Shares out of bounds (or unplayable), and in a penalty area. */
-  readonly outShare: Float64Array;
-  readonly wetShare: Float64Array;
+  readonly outShare: Float32Array;
+  readonly wetShare: Float32Array;
+  /** The code of the surface that covers the whole cell; `MIXED` where there are others beside it, `NOT_DRY` where nothing is dry. */
+  readonly only: Uint8Array;
   /** Strokes from the dry part of a cell, times its share: written by the field. */
   readonly strokes: Float64Array;
-  private readonly blur: Blur;
   /** By run class; `undefined` where no stroke reads this sheet. */
   readonly layers: readonly (RunLayer | undefined)[];
 
@@ -54,116 +40,135 @@ export class Sheet {
     classes: readonly Runs[],
     flow: Flow,
     narrowest: (runClass: number) => number,
+    middle: Middle,
   ) {
     const columns = Math.round((box.u1 - box.u0) / cellM);
     const rows = Math.round((box.v1 - box.v0) / cellM);
     this.grid = { u0: box.u0 + cellM / 2, v0: box.v0 + cellM / 2, stepM: cellM, columns, rows };
-    this.blur = new Blur(this.grid);
     const n = columns * rows;
     this.strokes = new Float64Array(n);
-    this.outShare = new Float64Array(n);
-    this.wetShare = new Float64Array(n);
+    this.only = new Uint8Array(n).fill(NOT_DRY);
+    this.outShare = new Float32Array(n);
+    this.wetShare = new Float32Array(n);
     this.distanceM = new Float32Array(n);
+    this.radiusM = new Float32Array(n);
+    this.turn = new Float32Array(n);
+    for (let r = 0, i = 0; r < rows; r++) {
+      const y = this.grid.v0 + r * cellM - middle.v;
+      for (let c = 0; c < columns; c++, i++) {
+        const x = this.grid.u0 + c * cellM - middle.u;
+        this.radiusM[i] = Math.sqrt(x * x + y * y);
+        this.turn[i] = turnOf(x, y);
+      }
+    }
+    const { share, main } = this.take(raster, plays);
+    this.share = share;
+    const ways = waysOf(this.grid, main, flow);
+    const cells = new Map<number, CellsOf>();
+    const cellsOf = (per: number): CellsOf => {
+      const known = cells.get(per);
+      if (known !== undefined) return known;
+      const more = ((per - 1) * cellM) / 2;
+      const grid = {
+        u0: this.grid.u0 + more,
+        v0: this.grid.v0 + more,
+        stepM: per * cellM,
+        columns: Math.floor(columns / per),
+        rows: Math.floor(rows / per),
+      };
+      const made = { grid, per, blur: new Blur(grid) };
+      cells.set(per, made);
+      return made;
+    };
+    this.layers = classes.map((runsM, k) => {
+      const narrowestAt = narrowest(k);
+      if (narrowestAt >= widths.length) return undefined;
+      const per = together(cellM, widths[narrowestAt]!.sdM);
+      // a pyramid's first step may double its cells, not more
+      const first = widths.findLastIndex((w, l) => l <= narrowestAt && w.stepM <= 2 * per * cellM);
+      const stops = k === 0 ? undefined : stopsOf(this.grid, main, runsM, ways);
+      return new RunLayer(this.grid, cellsOf(per), runsM, stops, widths, first, this.outShare, this.wetShare);
+    });
+  }
+
+  /** Shares of every cell from the raster, and the commonest surface in each. */
+  private take(
+    raster: Raster,
+    plays: (code: number) => boolean,
+  ): { share: Map<number, Float32Array>; main: Uint8Array } {
+    const { u0, v0, stepM: cellM, columns, rows } = this.grid;
     const share = new Map<number, Float32Array>();
-    const main = new Uint8Array(n);
+    const main = new Uint8Array(columns * rows);
     const per = Math.max(1, Math.round(cellM / raster.stepM));
-    const part = 1 / (per * per);
-    const counts = new Int32Array(16);
     const sample = (cell0: number, k: number): number => cell0 + ((k + 0.5) / per - 0.5) * cellM;
-    // raster columns of all samples along a row
-    const samples = Int32Array.from({ length: columns * per }, (_, k) => {
-      const u = sample(this.grid.u0 + Math.floor(k / per) * cellM, k % per);
+    // raster columns of all samples along a row, and where the raster rows of a row of cells begin
+    const across = Int32Array.from({ length: columns * per }, (_, k) => {
+      const u = sample(u0 + Math.floor(k / per) * cellM, k % per);
       return cellAt(raster, u, raster.box.v0) % raster.columns;
     });
-    for (let i = 0; i < n; i++) {
-      const c = i % columns;
-      const u = this.grid.u0 + c * cellM;
-      const v = this.grid.v0 + Math.floor(i / columns) * cellM;
-      this.distanceM[i] = Math.sqrt(u * u + v * v);
-      counts.fill(0);
-      for (let b = 0; b < per; b++) {
-        const at = cellAt(raster, raster.box.u0, sample(v, b));
-        for (let a = 0; a < per; a++) counts[raster.surface[at + samples[c * per + a]!]!]!++;
+    const down = new Int32Array(per);
+    const counts = new Int32Array(SURFACES.length);
+    const { surface } = raster;
+    const put = (i: number, code: number, x: number): void => {
+      if (code === PENALTY) this.wetShare[i] = x;
+      else if (code === OUT || (code !== GREEN && !plays(code))) this.outShare[i]! += x;
+      else {
+        let s = share.get(code);
+        if (s === undefined) share.set(code, (s = new Float32Array(columns * rows)));
+        s[i] = x;
+        this.only[i] = x === 1 ? code : MIXED;
       }
-      counts[FAIRWAY]! += counts[TEE]!;
-      counts[TEE] = 0;
-      for (let code = 0; code < counts.length; code++) {
-        const x = counts[code]! * part;
-        if (x === 0) continue;
-        if (x > counts[main[i]!]! * part) main[i] = code;
-        if (code === PENALTY) this.wetShare[i] = x;
-        else if (code === OUT || (code !== GREEN && !plays(code))) this.outShare[i]! += x;
-        else {
-          let s = share.get(code);
-          if (s === undefined) share.set(code, (s = new Float32Array(n)));
-          s[i] = x;
+    };
+    for (let r = 0, i = 0; r < rows; r++) {
+      for (let b = 0; b < per; b++) down[b] = cellAt(raster, raster.box.u0, sample(v0 + r * cellM, b));
+      for (let c = 0; c < columns; c++, i++) {
+        const one = surface[down[0]! + across[c * per]!]!;
+        let same = 0;
+        for (let b = 0; b < per; b++)
+          for (let a = c * per; a < (c + 1) * per; a++) if (surface[down[b]! + across[a]!] === one) same++;
+        if (same === per * per) {
+          main[i] = one === TEE ? FAIRWAY : one;
+          put(i, main[i]!, 1);
+          continue;
+        }
+        counts.fill(0);
+        for (let b = 0; b < per; b++)
+          for (let a = c * per; a < (c + 1) * per; a++) counts[surface[down[b]! + across[a]!]!]!++;
+        counts[FAIRWAY]! += counts[TEE]!;
+        counts[TEE] = 0;
+        for (let code = 0; code < counts.length; code++) {
+          if (counts[code] === 0) continue;
+          if (counts[code]! > counts[main[i]!]!) main[i] = code;
+          put(i, code, counts[code]! / (per * per));
         }
       }
     }
-    this.share = share;
-    const ways = waysOf(this.grid, main, flow);
-    this.layers = classes.map((runsM, k) => {
-      if (narrowest(k) >= widths.length) return undefined;
-      // a pyramid's first step may double its cells, not more
-      const first = widths.findLastIndex((w, l) => l <= narrowest(k) && w.stepM <= 2 * cellM);
-      return this.layer(runsM, k === 0 ? undefined : stopsOf(this.grid, main, runsM, ways), widths, first);
-    });
+    return { share, main };
   }
 
-  private layer(runsM: Runs, stops: Int32Array | undefined, widths: readonly Width[], first: number): RunLayer {
-    const shape = pyramidShape(this.grid, widths.slice(first));
-    const fixed = (cells: Float64Array): Pyramid | undefined => {
-      if (cells.every((x) => x === 0)) return undefined;
-      const p = new Pyramid(shape, this.blur);
-      for (let i = 0; i < cells.length; i++) p.cells[i] = cells[stops === undefined ? i : stops[i]!]!;
-      p.changed();
-      p.refresh();
-      return p;
-    };
-    const dry = new Pyramid(shape, this.blur);
-    const out = fixed(this.outShare);
-    const wet = fixed(this.wetShare);
-    const levels = shape.grids.map((g, k) => ({
-      u0: g.u0,
-      v0: g.v0,
-      perM: 1 / g.stepM,
-      columns: g.columns,
-      lastX: g.columns - 1.000001,
-      lastY: g.rows - 1.000001,
-      dry: dry.levels[k]!,
-      out: out?.levels[k],
-      wet: wet?.levels[k],
-    }));
-    return { runsM, first, stops, dry, levels };
-  }
-
-  /** Takes changed strokes into every layer; they can be read after `refresh`. */
-  changed(patch: Patch): void {
-    const { columns, rows, stepM } = this.grid;
-    for (const layer of this.layers) {
-      if (layer === undefined) continue;
-      const { runsM, stops, dry } = layer;
-      const more = Math.ceil(Math.max(...runsM) / stepM);
-      const c0 = Math.max(0, patch.c0 - more);
-      const c1 = Math.min(columns - 1, patch.c1 + more);
-      const r0 = Math.max(0, patch.r0 - more);
-      const r1 = Math.min(rows - 1, patch.r1 + more);
-      for (let r = r0; r <= r1; r++) {
-        const end = r * columns + c1;
-        if (stops === undefined) for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[i]!;
-        else for (let i = r * columns + c0; i <= end; i++) dry.cells[i] = this.strokes[stops[i]!]!;
+  /** Measures every cell's distance from the flag. */
+  flagAt(u: number, v: number): void {
+    const { u0, v0, stepM, columns, rows } = this.grid;
+    for (let r = 0, i = 0; r < rows; r++) {
+      const y = v0 + r * stepM - v;
+      for (let c = 0; c < columns; c++, i++) {
+        const x = u0 + c * stepM - u;
+        this.distanceM[i] = Math.sqrt(x * x + y * y);
       }
-      dry.changed({ c0, c1, r0, r1 });
     }
+  }
+
+  /** Notes that strokes have changed: they can be read after `refresh`. */
+  changed(patch: Patch): void {
+    for (const layer of this.layers) layer?.changed(patch);
   }
 
   /** Blurs what has changed, for each run class up to its widest width that will be read: place in this sheet's widths, -1 for none. */
   refresh(widest: (runClass: number) => number): void {
     this.layers.forEach((layer, k) => {
       if (layer === undefined) return;
-      const last = layer.dry.levels.length - 1;
       const to = widest(k);
-      if (to >= 0) layer.dry.refresh(Math.min(last, Math.max(0, to - layer.first)));
+      if (to >= 0) layer.refresh(this.strokes, Math.min(layer.levels.length - 1, Math.max(0, to - layer.first)));
     });
   }
 }

@@ -1,14 +1,17 @@
 import { widestOf, type Weapon } from './arsenal.ts';
+import type { Patch } from './blur.ts';
 import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
+import { note } from './pyramid.ts';
 import { Relief } from './relief.ts';
 import { AGAIN, closest, FULL, leadsOf, QUICK, worthTrying } from './search.ts';
 import type { SolveStatus } from './solution.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
 const MOST_OVER_BASELINE = 2.5;
-/** A state that moves by more among its leads is looked at from scratch. */
+/** A state whose best stroke costs what it did, give or take so much, keeps it; one that moves by more among its leads is looked at from scratch. */
+const STEADY = 0.002;
 const MOVED_MUCH = 0.02;
 /** Far edges of the bands that are worked from the flag outwards; then every 108 m. */
 const BANDS_M = [9, 20, 40, 74, 130, 216];
@@ -17,6 +20,11 @@ const OVERSHOOT_M = 40;
 const DROPS_BACK_M = 190;
 /** Without water, the share of a stroke's balls that may finish in a band farther from the flag than it was played from. */
 const PAST_SHARE = 0.4;
+/** Of a band's states, the part that moved most: a stroke's balls feel their mean, not the worst of them. */
+const MOVED_MOST_SHARE = 0.05;
+/** What is taken into the sheets after a band: states that have moved by this share of the tolerance, drawn together by direction. */
+const OWED_SHARE = 0.05;
+const SECTORS = 12;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -30,58 +38,135 @@ export interface Solved {
   readonly relief: Relief | undefined;
 }
 
+interface Band {
+  readonly fromM: number;
+  readonly toM: number;
+  readonly nodes: readonly Node[];
+  /** For each run class the widest cloud that its states read. */
+  readonly widest: Int8Array;
+  /** How much of what it leads to has moved since it was last worked. */
+  stale: number;
+}
+
 /**
  * Value iteration from the flag outwards, band by band: a band's states see the new values of all nearer bands. Repeated until no
  * state moves, because misses, drops and lay-ups lead outwards too.
  */
-export function solveField(field: Field, patience: Patience): Solved {
-  const nodes = field.nodes();
-  field.compose(0, Infinity);
-  const relief = field.water ? new Relief(field) : undefined;
-  relief?.refresh(0, Infinity);
-  const evaluator = new Evaluator(field, relief);
-  const bands = bandsOf(field, nodes);
-  // how much of what a band leads to has moved since the band was last worked
-  const stale = bands.map(() => Infinity);
-  const reachM = relief === undefined ? OVERSHOOT_M : DROPS_BACK_M;
-  let sweeps = 0;
-  while (sweeps < patience.most && Math.max(0, ...stale) > patience.tolerance) {
-    sweeps++;
-    bands.forEach((band, k) => {
-      if (stale[k]! <= patience.tolerance / 2) return;
-      let moved = 0;
-      field.ready(band.widest);
-      for (const node of band.nodes) moved = Math.max(moved, improve(field, evaluator, node, sweeps));
-      stale[k] = 0;
-      bands.forEach((other, j) => {
-        if (band.fromM > other.toM + reachM || stale[j] === Infinity) return;
-        stale[j] = Math.max(stale[j]!, moved * (relief === undefined && j < k ? PAST_SHARE : 1));
-      });
-      // what has hardly moved may wait for the next time
-      band.owed += moved;
-      if (band.owed <= patience.tolerance / 8) return;
-      band.owed = 0;
-      // a band's lattice reaches into its neighbours, by up to two steps
-      const margin = band.toM < 110 ? 8 : band.toM < 216 ? 11 : band.toM < 430 ? 17 : 26;
-      field.compose(Math.max(0, band.fromM - margin), band.toM + margin);
-      relief?.refresh(Math.max(0, band.fromM - margin), band.toM + margin);
+class Sweeps {
+  readonly evaluator: Evaluator;
+  readonly relief: Relief | undefined;
+  private readonly field: Field;
+  private readonly nodes: Node[];
+  private bands: readonly Band[] = [];
+
+  constructor(field: Field) {
+    this.field = field;
+    this.nodes = field.nodes();
+    this.relief = field.water ? new Relief(field) : undefined;
+    this.evaluator = new Evaluator(field, this.relief);
+    this.begin();
+  }
+
+  /** Takes the flag where the field has it: bands about it, and everything composed. */
+  private begin(): void {
+    for (const node of this.nodes) node.distanceM = this.field.distanceM(node.u, node.v);
+    this.nodes.sort((a, b) => a.distanceM - b.distanceM);
+    this.bands = bandsOf(this.field, this.nodes);
+    this.field.compose();
+    this.relief?.refresh(0, Infinity);
+  }
+
+  /** Sweeps until nothing that a band leads to has moved. */
+  solve(patience: Patience): SolveStatus {
+    const { tolerance, most } = patience;
+    let sweeps = 0;
+    while (sweeps < most && Math.max(0, ...this.bands.map((b) => b.stale)) > tolerance) {
+      sweeps++;
+      for (const [k, band] of this.bands.entries()) {
+        if (band.stale <= tolerance / 2) continue;
+        const moved = this.work(band, sweeps);
+        this.spoil(k, moved);
+        if (sweeps === 1) this.expect(k);
+        this.take(tolerance * OWED_SHARE);
+      }
+    }
+    this.field.ready();
+    const residual = Math.max(0, ...this.bands.map((b) => b.stale));
+    return {
+      states: this.nodes.length,
+      options: this.field.player.options.length,
+      sweeps,
+      residual,
+      converged: residual <= tolerance,
+    };
+  }
+
+  /** Sets every state of a band to its cheapest stroke; gives how far they moved. */
+  private work(band: Band, sweep: number): number {
+    this.field.ready(band.widest);
+    const moves = Float64Array.from(band.nodes, (node) => improve(this.field, this.evaluator, node, sweep)).sort();
+    const from = Math.min(moves.length - 1, Math.floor(moves.length * (1 - MOVED_MOST_SHARE)));
+    return moves.subarray(from).reduce((sum, m) => sum + m, 0) / Math.max(1, moves.length - from);
+  }
+
+  /** Notes for every band what it leads to that has moved with band k. */
+  private spoil(k: number, moved: number): void {
+    const band = this.bands[k]!;
+    const wet = this.relief !== undefined;
+    band.stale = 0;
+    this.bands.forEach((other, j) => {
+      if (band.fromM > other.toM + (wet ? DROPS_BACK_M : OVERSHOOT_M) || other.stale === Infinity) return;
+      other.stale = Math.max(other.stale, moved * (!wet && j < k ? PAST_SHARE : 1));
     });
   }
-  field.ready();
-  const residual = Math.max(0, ...stale);
-  const status = {
-    states: nodes.length,
-    options: field.player.options.length,
-    sweeps,
-    residual,
-    converged: residual <= patience.tolerance,
-  };
-  return { status, evaluator, relief };
+
+  /** Before the next band is worked for the first time: it is expected to cost as much over the baseline as the last one did, from each lie. */
+  private expect(k: number): void {
+    const means = new Map<number, { sum: number; n: number }>();
+    for (const { lie, mesh, at } of this.bands[k]!.nodes) {
+      const mean = means.get(lie) ?? { sum: 0, n: 0 };
+      means.set(lie, { sum: mean.sum + mesh.residual[at]!, n: mean.n + 1 });
+    }
+    for (const node of this.bands[k + 1]?.nodes ?? []) {
+      const mean = means.get(node.lie);
+      if (mean !== undefined) node.owed += Math.abs((node.mesh.residual[node.at] = mean.sum / mean.n));
+    }
+  }
+
+  /** Takes states that have moved into the sheets and the table of drops. */
+  private take(owed: number): void {
+    const { field } = this;
+    const pieces: Patch[] = [];
+    const bySector = new Map<number, Patch>();
+    let [nearest, farthest] = [Infinity, 0];
+    for (const node of this.nodes) {
+      if (node.owed <= owed) continue;
+      node.owed = 0;
+      const sector = Math.floor((field.bearingToFlag(node.u, node.v) / (2 * Math.PI) + 0.5) * SECTORS);
+      const patch = field.patchOf(node);
+      const known = bySector.get(sector);
+      bySector.set(sector, known === undefined ? patch : joined(known, patch));
+      const reach = Math.max(node.reachU, node.reachV);
+      nearest = Math.min(nearest, node.distanceM - reach);
+      farthest = Math.max(farthest, node.distanceM + reach);
+    }
+    for (const patch of bySector.values()) note(pieces, patch);
+    if (pieces.length === 0) return;
+    field.compose(pieces);
+    this.relief?.refresh(nearest, farthest);
+  }
+}
+
+/** One hole solved from scratch. */
+export function solveField(field: Field, patience: Patience): Solved {
+  const sweeps = new Sweeps(field);
+  const status = sweeps.solve(patience);
+  return { status, evaluator: sweeps.evaluator, relief: sweeps.relief };
 }
 
 /**
  * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
- * among the strokes that were close to the best, and at everything again only where that moves the state much.
+ * at the best stroke, among those that were close to it if that has moved, and at everything again where that moves the state much.
  */
 function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number): number {
   const { u, v, mesh, at } = node;
@@ -89,24 +174,26 @@ function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number):
   const before = mesh.residual[at]!;
   const fromHere = base + before;
   let strokes = Infinity;
-  if (sweep > 1) strokes = closest(evaluator, node.leads, u, v, fromHere, sweep === 2 ? FULL : AGAIN).strokes;
+  if (sweep > 1 && node.best !== undefined) {
+    const { weapon, bearing } = node.best;
+    strokes = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
+    if (Math.abs(strokes - fromHere) > STEADY) {
+      node.best = closest(evaluator, node.leads, u, v, fromHere, sweep === 2 ? FULL : AGAIN);
+      strokes = node.best.strokes;
+    }
+  }
   if (!(Math.abs(strokes - fromHere) <= MOVED_MUCH)) {
     node.leads = leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, node.distanceM), u, v, fromHere);
-    strokes = Math.min(strokes, closest(evaluator, node.leads, u, v, fromHere, sweep === 1 ? QUICK : FULL).strokes);
+    const found = closest(evaluator, node.leads, u, v, fromHere, sweep === 1 ? QUICK : FULL);
+    if (found.strokes < strokes) {
+      node.best = found;
+      strokes = found.strokes;
+    }
   }
   const after = Math.min(MOST_OVER_BASELINE, strokes - base);
   mesh.residual[at] = after;
+  node.owed += Math.abs(after - before);
   return Math.abs(after - before);
-}
-
-interface Band {
-  readonly fromM: number;
-  readonly toM: number;
-  readonly nodes: Node[];
-  /** For each run class the widest cloud that its states read. */
-  readonly widest: Int8Array;
-  /** How far its states have moved since they were last taken into the sheets. */
-  owed: number;
 }
 
 function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
@@ -121,8 +208,15 @@ function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
     for (const { lie, distanceM } of inside) {
       for (const w of worthTrying(field.arsenal.get(lie)!, distanceM)) played.add(w);
     }
-    bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes), owed: 0 });
+    bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes), stale: Infinity });
     fromM = toM;
   }
   return bands;
 }
+
+const joined = (a: Patch, b: Patch): Patch => ({
+  c0: Math.min(a.c0, b.c0),
+  c1: Math.max(a.c1, b.c1),
+  r0: Math.min(a.r0, b.r0),
+  r1: Math.max(a.r1, b.r1),
+});
