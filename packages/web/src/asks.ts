@@ -85,7 +85,10 @@ export interface Behind {
   }[];
 }
 
-/** What the page asks of its worker. `undefined`: a newer question of the same kind took its place. */
+/**
+ * What the page asks of its worker. `undefined`: a newer question of the same kind took its place. Of questions of a kind only the newest waits; one that
+ * is under way is finished if it is quick (`following`) and left at its next step if it is long (`settled`), so a newer one is best asked at once.
+ */
 export interface PlanDesk {
   open(ask: OpenAsk): Promise<HoleAnswer | undefined>;
   moveFlag(ask: FlagAsk): Promise<ShotAnswer | HoleAnswer | undefined>;

@@ -10,6 +10,9 @@ export const HOOKS = {
   },
   /** On the chart of the shown shot: how many pictures it has shown, from 1; nothing before the first. */
   drawn: 'data-drawn',
-  /** Accessible names of the handles: buttons, moved by pointer, arrow keys and touch. */
-  handles: { flag: 'Flag', spot: 'Spot' },
+  /** On the page's `main`, each `EAST,NORTH` in metres to a hundredth: the flag where the finger has it, and the flag that the shown choice is for. */
+  flagAt: 'data-flag',
+  answeredFor: 'data-answered-for',
+  /** Role and accessible names of the handles, moved by pointer, arrow keys and touch. */
+  handles: { role: 'slider', flag: 'Flag', spot: 'Spot' },
 } as const;

@@ -1,0 +1,47 @@
+import { expect, test } from '@playwright/test';
+import { HOOKS } from '@leeway/web/hooks';
+import { startLeeway, type RunningLeeway } from './serving.ts';
+import { median, throttle, workersCpuMs } from './throttled.ts';
+
+const READY_MS = 1500;
+const RUNS = 3;
+
+let leeway: RunningLeeway;
+test.beforeAll(async () => {
+  leeway = await startLeeway();
+});
+test.afterAll(() => leeway.stop());
+
+test(`choice and chart are there within ${READY_MS} ms of opening the page, its processor slowed fourfold`, async ({
+  browser,
+}) => {
+  const ready: number[] = [];
+  const workers: (number | undefined)[] = [];
+  for (let run = 0; run < RUNS; run++) {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 860 } });
+    const page = await context.newPage();
+    await throttle(page, 4);
+    // from the start of the navigation to the frame after the one that shows both
+    await page.addInitScript(
+      ([answer, drawn]) => {
+        const look = (): void => {
+          if (document.querySelector(`[${answer}]`) === null || document.querySelector(`[${drawn}]`) === null)
+            requestAnimationFrame(look);
+          else requestAnimationFrame(() => Object.assign(window, { readyMs: performance.now() }));
+        };
+        requestAnimationFrame(look);
+      },
+      [HOOKS.answer.attribute, HOOKS.drawn] as const,
+    );
+    await page.goto(leeway.address);
+    const handle = await page.waitForFunction(() => (window as unknown as { readyMs?: number }).readyMs);
+    ready.push(Number(await handle.jsonValue()));
+    await expect(page.locator(`[${HOOKS.figure.attribute}=expected]`).first()).toHaveText(/^\d\.\d\d$/);
+    workers.push(await workersCpuMs(browser));
+    await context.close();
+  }
+  console.log(
+    `ready after ${ready.map((ms) => ms.toFixed(0)).join(', ')} ms; its worker at the processor ${workers.map((ms) => ms ?? 'unknown').join(', ')} ms (not slowed)`,
+  );
+  expect(median(ready)).toBeLessThanOrEqual(READY_MS);
+});

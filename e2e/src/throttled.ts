@@ -1,0 +1,37 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Browser, Page } from '@playwright/test';
+
+/**
+ * Slows the page's processor by a factor, as the browser's own tools do. That slows the main thread alone: measured, a worker's loop takes as long
+ * with it as without. So whoever measures a worker's answers prints its own time at the processor beside them.
+ */
+export async function throttle(page: Page, factor: number): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: factor });
+}
+
+const TICK_MS = 10;
+
+/** Time at the processor so far of all workers in the browser's pages, ms to a hundredth of a second; `undefined` where the system does not tell. */
+export async function workersCpuMs(browser: Browser): Promise<number | undefined> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  await session.detach();
+  try {
+    return processInfo
+      .filter(({ type }) => type === 'renderer')
+      .flatMap(({ id }) => readdirSync(`/proc/${id}/task`).map((task) => `/proc/${id}/task/${task}`))
+      .filter((task) => readFileSync(`${task}/comm`, 'utf8').startsWith('DedicatedWorker'))
+      .reduce((sum, task) => {
+        const fields = readFileSync(`${task}/stat`, 'utf8')
+          .replace(/^.*\) /, '')
+          .split(' ');
+        return sum + TICK_MS * (Number(fields[11]) + Number(fields[12]));
+      }, 0);
+  } catch {
+    return undefined;
+  }
+}
+
+export const median = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;

@@ -1,0 +1,88 @@
+import { planSchema } from '@leeway/contract';
+import type { Turn } from '@leeway/desk';
+import { distanceM, type PlanePoint } from '@leeway/engine';
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { HoleAnswer, ShotAnswer } from '../asks.ts';
+import { planDesk } from './planDesk.ts';
+import { GROUND, INA, sending } from './testdata/tried.ts';
+
+const turn: Turn = { passedOver: false, pause: () => Promise.resolve(), move: () => undefined };
+const draw = () => Promise.reject(new Error('nothing is drawn here'));
+const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw });
+const ask = { ground: GROUND, hole: '5', player: INA, units: 'yd' } as const;
+const holeSchema = planSchema.shape.holes.element;
+
+const beside = (p: PlanePoint, eastM: number, northM: number): PlanePoint => ({
+  eastM: p.eastM + eastM,
+  northM: p.northM + northM,
+});
+
+describe('an open hole', () => {
+  const desk = fresh();
+  let opened: HoleAnswer;
+  beforeAll(async () => {
+    opened = await desk.open(ask, turn);
+  });
+
+  test('is planned from the tee to the green, as plan --json gives it', () => {
+    expect(holeSchema.parse(opened.plan)).toEqual(opened.plan);
+    expect(opened.course).toBe('Tolvane Links');
+    expect(opened.shots).toHaveLength(opened.plan.shots.length);
+    expect(opened.shots[1]?.ball).toEqual(opened.shots[0]?.spot);
+    expect(opened.green).toHaveLength(1);
+  });
+
+  test('the choice’s own spot costs nothing more, and another costs no less', async () => {
+    for (const [shot, { spot }] of opened.shots.entries()) {
+      const own = await desk.spot({ shot, spot }, turn);
+      expect(own.costsMore).toBeCloseTo(0, 2);
+      expect(distanceM(own.spot, spot)).toBeLessThan(1);
+      const wide = await desk.spot({ shot, spot: beside(spot, 25, 25) }, turn);
+      expect(wide.costsMore).toBeGreaterThan(own.costsMore - 0.005);
+      expect(wide.expectedStrokes - wide.costsMore).toBeCloseTo(own.expectedStrokes - own.costsMore, 9);
+    }
+  });
+
+  test('the balls behind a club and swing are found by any spelling, and a mishit is told', async () => {
+    const { balls } = await desk.behind({ club: '7-iron', swing: 'full' }, turn);
+    expect(balls).toEqual([
+      { date: '2026-05-01', carryM: 141, sideM: 3, mishit: false },
+      { carryM: 95, mishit: true },
+    ]);
+  });
+
+  test('no such shot is said', async () => {
+    expect(() => desk.spot({ shot: 9, spot: opened.flag }, turn)).toThrow('no shot 10');
+  });
+});
+
+describe('a moved flag', () => {
+  test('is followed by the shown shot alone, then settled for the whole plan; the ball stays', async () => {
+    const desk = fresh();
+    const opened = await desk.open(ask, turn);
+    const flag = beside(opened.flag, 4, 3);
+    const followed = (await desk.moveFlag({ flag, shot: 1, grade: 'following' }, turn)) as ShotAnswer;
+    expect([followed.shot, followed.flag]).toEqual([1, flag]);
+    const settled = (await desk.moveFlag({ flag, shot: 1, grade: 'settled' }, turn)) as HoleAnswer;
+    expect(settled.flag).toEqual(flag);
+    expect(settled.shots.slice(0, 2).map((s) => s.ball)).toEqual(opened.shots.slice(0, 2).map((s) => s.ball));
+    expect(holeSchema.parse(settled.plan)).toEqual(settled.plan);
+    const shot = settled.plan.shots[1];
+    expect(followed.document.expectedStrokes).toBeCloseTo(shot?.expectedStrokes ?? 0, 2);
+    expect(followed.document.from).toEqual(shot?.from);
+    expect(settled.plan.shots[1]?.toFlagM).not.toBe(opened.plan.shots[1]?.toFlagM);
+  });
+
+  test('moved and moved back gives the plan that was', async () => {
+    const desk = fresh();
+    const opened = await desk.open(ask, turn);
+    await desk.moveFlag({ flag: beside(opened.flag, -5, 2), shot: 0, grade: 'following' }, turn);
+    const back = (await desk.moveFlag({ flag: opened.flag, shot: 0, grade: 'settled' }, turn)) as HoleAnswer;
+    expect(back.plan.expectedStrokes).toBeCloseTo(opened.plan.expectedStrokes, 2);
+    expect(back.plan.shots.map((s) => s.option)).toEqual(opened.plan.shots.map((s) => s.option));
+  });
+});
+
+test('nothing can be asked before a hole is open', async () => {
+  await expect(fresh().behind({ club: 'driver', swing: 'full' }, turn)).rejects.toThrow('no hole is open');
+});
