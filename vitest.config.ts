@@ -15,7 +15,11 @@ export default defineConfig({
       {
         test: {
           name: 'slow',
-          include: ['packages/*/src/**/*.slow.test.ts', 'bench/src/**/*.slow.test.ts'],
+          include: [
+            'packages/*/src/**/*.slow.test.ts',
+            'packages/web/build/**/*.slow.test.ts',
+            'bench/src/**/*.slow.test.ts',
+          ],
           testTimeout: 240_000,
         },
       },

@@ -25,6 +25,10 @@ const PLANTED: readonly (readonly [what: string, path: string, text: string, rul
   ['Node in the chart', 'chart/src/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
   ['the server in formats', 'formats/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['Node in formats', 'formats/src/b.ts', `export * from 'node:path';`, 'no-restricted-imports'],
+  ['Node in the desk', 'desk/src/a.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
+  ['formats in the desk', 'desk/src/threads.ts', `export * from '@leeway/formats';`, 'no-restricted-imports'],
+  ['Node in the page', 'web/src/a.tsx', `export * from 'node:fs';`, 'no-restricted-imports'],
+  ['the server in the build of the page', 'web/build/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['the server in the demo', 'demo/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['the command line in the server', 'server/src/a.ts', `export * from '@leeway/cli';`, 'no-restricted-imports'],
   ['a cycle', 'cli/src/one.ts', `import { two } from './two.ts';\nexport const one = (): number => two();`, 'no-cycle'],
@@ -60,6 +64,7 @@ const SOUND: readonly (readonly [path: string, text: string])[] = [
     'formats/src/ok.ts',
     `export * from '@leeway/contract';\nexport * from '@leeway/engine';\nexport * from 'csv-parse';`,
   ],
+  ['web/build/ok.ts', `export * from 'node:fs';\nexport * from 'vite';`],
   ['server/src/ok.ts', `export * from '@leeway/demo';\nexport * from 'node:fs';\nexport * from 'fastify';`],
 ];
 

@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { HOOKS } from '@leeway/web/hooks';
+import { say } from './say.ts';
 import { startLeeway, type RunningLeeway } from './serving.ts';
 import { median, throttle, workersCpuMs } from './throttled.ts';
 
@@ -40,7 +41,7 @@ test(`choice and chart are there within ${READY_MS} ms of opening the page, its 
     workers.push(await workersCpuMs(browser));
     await context.close();
   }
-  console.log(
+  say(
     `ready after ${ready.map((ms) => ms.toFixed(0)).join(', ')} ms; its worker at the processor ${workers.map((ms) => ms ?? 'unknown').join(', ')} ms (not slowed)`,
   );
   expect(median(ready)).toBeLessThanOrEqual(READY_MS);

@@ -2,7 +2,7 @@ import { planSchema } from '@leeway/contract';
 import type { Turn } from '@leeway/desk';
 import { distanceM, type PlanePoint } from '@leeway/engine';
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { HoleAnswer, ShotAnswer } from '../asks.ts';
+import type { HoleAnswer } from '../asks.ts';
 import { planDesk } from './planDesk.ts';
 import { GROUND, INA, sending } from './testdata/tried.ts';
 
@@ -53,33 +53,6 @@ describe('an open hole', () => {
 
   test('no such shot is said', async () => {
     expect(() => desk.spot({ shot: 9, spot: opened.flag }, turn)).toThrow('no shot 10');
-  });
-});
-
-describe('a moved flag', () => {
-  test('is followed by the shown shot alone, then settled for the whole plan; the ball stays', async () => {
-    const desk = fresh();
-    const opened = await desk.open(ask, turn);
-    const flag = beside(opened.flag, 4, 3);
-    const followed = (await desk.moveFlag({ flag, shot: 1, grade: 'following' }, turn)) as ShotAnswer;
-    expect([followed.shot, followed.flag]).toEqual([1, flag]);
-    const settled = (await desk.moveFlag({ flag, shot: 1, grade: 'settled' }, turn)) as HoleAnswer;
-    expect(settled.flag).toEqual(flag);
-    expect(settled.shots.slice(0, 2).map((s) => s.ball)).toEqual(opened.shots.slice(0, 2).map((s) => s.ball));
-    expect(holeSchema.parse(settled.plan)).toEqual(settled.plan);
-    const shot = settled.plan.shots[1];
-    expect(followed.document.expectedStrokes).toBeCloseTo(shot?.expectedStrokes ?? 0, 2);
-    expect(followed.document.from).toEqual(shot?.from);
-    expect(settled.plan.shots[1]?.toFlagM).not.toBe(opened.plan.shots[1]?.toFlagM);
-  });
-
-  test('moved and moved back gives the plan that was', async () => {
-    const desk = fresh();
-    const opened = await desk.open(ask, turn);
-    await desk.moveFlag({ flag: beside(opened.flag, -5, 2), shot: 0, grade: 'following' }, turn);
-    const back = (await desk.moveFlag({ flag: opened.flag, shot: 0, grade: 'settled' }, turn)) as HoleAnswer;
-    expect(back.plan.expectedStrokes).toBeCloseTo(opened.plan.expectedStrokes, 2);
-    expect(back.plan.shots.map((s) => s.option)).toEqual(opened.plan.shots.map((s) => s.option));
   });
 });
 

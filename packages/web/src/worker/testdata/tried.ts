@@ -19,18 +19,18 @@ const pattern = (club: string, carryM: number) => ({
   components: [part(0.9, carryM, 0.05 * carryM, 0.06 * carryM), part(0.1, 0.7 * carryM, 0.15 * carryM, 0.09 * carryM)],
 });
 
-/** A player of five clubs, so that a hole is soon solved. */
+/** A player of four clubs, so that a hole is soon solved. */
 const PLAYER: PlayerFile = {
   version: 1,
   name: 'Ina Test',
   hand: 'right',
-  patterns: [pattern('5-wood', 180), pattern('7-iron', 140), pattern('9-iron', 115), pattern('PW', 85), pattern('58°', 45)],
+  patterns: [pattern('5-wood', 180), pattern('7-iron', 140), pattern('PW', 85), pattern('58°', 45)],
 };
 
 const BALLS: readonly SentBall[] = [
   { club: '7 Iron', swing: 'Full', date: '2026-05-01', carryM: 141, sideM: 3 },
   { club: '7i', swing: 'full', carryM: 95 },
-  { club: '9-iron', swing: 'full', carryM: 116, sideM: -4 },
+  { club: 'PW', swing: 'full', carryM: 86, sideM: -4 },
 ];
 
 /** The shelf that the tests open: a hole of the made-up course and that player. */

@@ -1,0 +1,2 @@
+/** Prints a figure that a test has measured. */
+export const say = (line: string): void => void process.stdout.write(`${line}\n`);

@@ -1,0 +1,45 @@
+import { planSchema } from '@leeway/contract';
+import type { Turn } from '@leeway/desk';
+import type { PlanePoint } from '@leeway/engine';
+import { describe, expect, test } from 'vitest';
+import type { HoleAnswer, ShotAnswer } from '../asks.ts';
+import { planDesk } from './planDesk.ts';
+import { GROUND, INA, sending } from './testdata/tried.ts';
+
+const turn: Turn = { passedOver: false, pause: () => Promise.resolve(), move: () => undefined };
+const draw = () => Promise.reject(new Error('nothing is drawn here'));
+const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw });
+const ask = { ground: GROUND, hole: '5', player: INA, units: 'yd' } as const;
+const holeSchema = planSchema.shape.holes.element;
+
+const beside = (p: PlanePoint, eastM: number, northM: number): PlanePoint => ({
+  eastM: p.eastM + eastM,
+  northM: p.northM + northM,
+});
+
+describe('a moved flag', () => {
+  test('is followed by the shown shot alone, then settled for the whole plan; the ball stays', async () => {
+    const desk = fresh();
+    const opened = await desk.open(ask, turn);
+    const flag = beside(opened.flag, 4, 3);
+    const followed = (await desk.moveFlag({ flag, shot: 1, grade: 'following' }, turn)) as ShotAnswer;
+    expect([followed.shot, followed.flag]).toEqual([1, flag]);
+    const settled = (await desk.moveFlag({ flag, shot: 1, grade: 'settled' }, turn)) as HoleAnswer;
+    expect(settled.flag).toEqual(flag);
+    expect(settled.shots.slice(0, 2).map((s) => s.ball)).toEqual(opened.shots.slice(0, 2).map((s) => s.ball));
+    expect(holeSchema.parse(settled.plan)).toEqual(settled.plan);
+    const shot = settled.plan.shots[1];
+    expect(followed.document.expectedStrokes).toBeCloseTo(shot?.expectedStrokes ?? 0, 2);
+    expect(followed.document.from).toEqual(shot?.from);
+    expect(settled.plan.shots[1]?.toFlagM).not.toBe(opened.plan.shots[1]?.toFlagM);
+  });
+
+  test('moved and moved back gives the plan that was', async () => {
+    const desk = fresh();
+    const opened = await desk.open(ask, turn);
+    await desk.moveFlag({ flag: beside(opened.flag, -5, 2), shot: 0, grade: 'following' }, turn);
+    const back = (await desk.moveFlag({ flag: opened.flag, shot: 0, grade: 'settled' }, turn)) as HoleAnswer;
+    expect(back.plan.expectedStrokes).toBeCloseTo(opened.plan.expectedStrokes, 2);
+    expect(back.plan.shots.map((s) => s.option)).toEqual(opened.plan.shots.map((s) => s.option));
+  });
+});
