@@ -3,7 +3,20 @@
  * import itself and those before it. Type-only imports count, and tests keep the order too.
  */
 const PACKAGES = ['engine', 'contract', 'chart', 'desk', 'formats', 'demo', 'web', 'server', 'cli'];
-const FLOORS = ['quantity', 'math', 'stats', 'geometry', 'ground', 'player', 'value', 'choice', 'study', 'plan'];
+const FLOORS = [
+  'quantity',
+  'math',
+  'stats',
+  'geometry',
+  'flight',
+  'ground',
+  'day',
+  'player',
+  'value',
+  'choice',
+  'study',
+  'plan',
+];
 
 /** Packages that run in the browser too. */
 const BROWSER_SAFE = ['engine', 'contract', 'chart', 'desk', 'formats', 'web'];
