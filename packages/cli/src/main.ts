@@ -10,6 +10,7 @@ const COMMANDS: { readonly [name: string]: () => Promise<Command> } = {
   carries: async () => (await import('./carries.ts')).carries,
   plan: async () => (await import('./plan.ts')).plan,
   shot: async () => (await import('./shot.ts')).shot,
+  fly: async () => (await import('./fly.ts')).fly,
   chart: async () => (await import('./chart.ts')).chart,
   check: async () => (await import('./check.ts')).check,
   serve: async () => (await import('./serve.ts')).serve,

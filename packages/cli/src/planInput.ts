@@ -13,7 +13,7 @@ import {
 import { readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
-import { DAY_OPTIONS, refuseDay } from './day.ts';
+import { DAY_OPTIONS_TO_COME, refuseDay } from './day.ts';
 import { CAP_BYTES, readTextCapped } from './files.ts';
 import { parsePlace } from './planPlace.ts';
 import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
@@ -33,7 +33,7 @@ export const PLAN_OPTIONS = {
   units: UNITS_OPTION,
   seed: { kind: 'text', value: 'N', help: 'fixes every random choice; a plan makes none' },
   timings: { kind: 'flag', help: 'tell how long each hole took to solve' },
-  ...DAY_OPTIONS,
+  ...DAY_OPTIONS_TO_COME,
 } as const satisfies { readonly [name: string]: OptionSpec };
 
 /** What a plan is made from. */

@@ -54,6 +54,17 @@ export const parseSpeedMps = (option: string, text: string, units: Units): numbe
 export const parseTemperatureC = (option: string, text: string, units: Units): number =>
   parseQuantity(option, text, TEMPERATURES, units === 'yd' ? 'F' : 'C', 'a temperature like 68F or 20C');
 
+/** A length that is always in metres unless a suffix says otherwise. */
+export const parseMetres = (option: string, text: string): number =>
+  parseQuantity(option, text, LENGTHS, 'm', 'a length in metres like 2');
+
+/** A plain number of any size. Throws `Usage`. */
+export function parseFreeNumber(option: string, text: string): number {
+  const { number, rest } = splitNumber(text);
+  if (number === undefined || rest !== '') throw unexpected(option, text, 'a number');
+  return number;
+}
+
 function parseQuantity(option: string, text: string, suffixes: Suffixes, bare: string, expected: string): number {
   const { number, rest } = splitNumber(text);
   const suffix = rest === '' ? bare : rest;

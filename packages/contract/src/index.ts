@@ -9,3 +9,5 @@ export * from './shots.ts';
 export * from './plan.ts';
 export * from './planDocument.ts';
 export * from './shotWords.ts';
+export * from './day.ts';
+export * from './fly.ts';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { carriesJsonSchema } from './carries.ts';
+import { flyJsonSchema } from './fly.ts';
 import { planJsonSchema, shotJsonSchema } from './plan.ts';
 import { playerJsonSchema } from './player.ts';
 
@@ -9,6 +10,7 @@ test.each([
   ['plan', planJsonSchema],
   ['shot', shotJsonSchema],
   ['carries', carriesJsonSchema],
+  ['fly', flyJsonSchema],
 ] as const)('docs/schemas/%s.schema.json is what the code says', async (name, schema) => {
   const text = `${JSON.stringify(schema(), null, 2)}\n`;
   await expect(text).toMatchFileSnapshot(`../../../docs/schemas/${name}.schema.json`);
