@@ -8,6 +8,7 @@ import {
   referenceSolution,
 } from '@leeway/engine/testdata';
 import { type Accuracy, accuracyOf } from './accuracy.ts';
+import { cpuMs, median } from './cpu.ts';
 import type { NaiveSettings } from './naive.ts';
 import { naiveSolution } from './naiveSolution.ts';
 
@@ -29,15 +30,6 @@ const WARM_UPS = 5;
 const REPEATS = 15;
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
-
-function cpuMs(work: () => void): number {
-  const before = process.cpuUsage();
-  work();
-  const { user, system } = process.cpuUsage(before);
-  return (user + system) / 1000;
-}
-
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)] ?? 0;
 
 function row(name: string, ms: number, found: Accuracy): void {
   const signed = (n: number): string => `${n < 0 ? '-' : '+'}${Math.abs(n).toFixed(4)}`;
