@@ -8,6 +8,7 @@ const FLOORS = [
   'math',
   'stats',
   'geometry',
+  'kernel',
   'flight',
   'ground',
   'day',
@@ -94,7 +95,13 @@ export default {
   plugins: ['eslint', 'typescript', 'unicorn', 'oxc', 'import', 'promise', 'vitest'],
   categories: { correctness: 'error', suspicious: 'error' },
   options: { typeAware: true },
-  ignorePatterns: ['**/node_modules/**', '**/test-results/**', '**/playwright-report/**', '**/.cache/**'],
+  ignorePatterns: [
+    '**/node_modules/**',
+    '**/test-results/**',
+    '**/playwright-report/**',
+    '**/.cache/**',
+    'packages/engine/src/kernel/assembly/**',
+  ],
   rules: {
     'import/no-cycle': ['error', { ignoreTypes: false }],
     'typescript/no-explicit-any': 'error',

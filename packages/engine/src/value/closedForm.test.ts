@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { normalCdf, normalPdf } from '../math/normal.ts';
 import { cloudsOf, FINE, WIDTHS_M } from './cloud.ts';
-import { Pyramid, pyramidShape, readLevel, WIDE_WIDTHS } from './pyramid.ts';
+import { pyramidShape, readLevel, WIDE_WIDTHS } from './pyramid.ts';
 import { solveHole } from './solve.ts';
 import { closedForms } from './testdata/load.ts';
+import { pyramidAlone } from './testdata/pyramidAlone.ts';
 import { area, box, hole, option, part, player, round } from './testdata/toy.ts';
 
 interface Forms {
@@ -24,7 +25,7 @@ const forms = closedForms() as Forms;
 /** Mean cost of a round pattern aimed at x = mu, land costing C(x) left of the edge, water a constant right of it. */
 function meanCost(cost: (x: number) => number, edge: number, water: number, sigma: number): (mu: number) => number {
   const base = { u0: -119.5, v0: -99.5, stepM: 1, columns: 240, rows: 200 };
-  const p = new Pyramid(pyramidShape(base, WIDE_WIDTHS));
+  const p = pyramidAlone(pyramidShape(base, WIDE_WIDTHS));
   for (let i = 0; i < p.cells.length; i++) {
     const x = base.u0 + (i % base.columns);
     // Simpson over the cell

@@ -1,10 +1,12 @@
 import type { HoleGround } from '../ground/hole.ts';
+import type { Kernel } from '../kernel/kernel.ts';
+import { bestKernel, type MakeKernel, Room } from '../kernel/room.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { Pattern, PlayerModel } from '../player/option.ts';
 import { arsenalOf, narrowestOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
 import { WIDTHS_M } from './cloud.ts';
-import type { Patch } from './blur.ts';
+import { Blur, type Patch } from './blur.ts';
 import { flowOf } from './flow.ts';
 import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
@@ -25,6 +27,7 @@ import {
   type Raster,
 } from './raster.ts';
 import { MIXED, NOT_DRY, Sheet } from './sheet.ts';
+import { Shelf } from './shelf.ts';
 
 /** How far round the flag ground is kept in quarter metres, and how far inside that a cloud must be to be read there. */
 const NEAR_M = 32;
@@ -58,6 +61,9 @@ export class Field {
   readonly lattices: ReadonlyMap<number, Lattice>;
   readonly near: Sheet;
   readonly wide: Sheet;
+  /** The field's own memory and the loops that work in it; the sheets' levels and the shelf lie there. */
+  readonly kernel: Kernel;
+  readonly shelf: Shelf;
   /** The flag in the frame, and the ground round it that is kept fine: written by `putFlag`. */
   flag = { u: 0, v: 0 };
   private window: Box = { u0: 0, v0: 0, u1: 0, v1: 0 };
@@ -66,7 +72,7 @@ export class Field {
   private readonly tables: (Float64Array | undefined)[] = [];
   private readonly meshes: (Lattice | undefined)[] = [];
 
-  constructor(ground: HoleGround, player: PlayerModel) {
+  constructor(ground: HoleGround, player: PlayerModel, makeKernel: MakeKernel = bestKernel) {
     this.ground = ground;
     this.player = player;
     this.frame = playFrame(ground.ball, ground.flag);
@@ -100,6 +106,14 @@ export class Field {
     const inNear = (k: number): number => narrowest[k]!;
     this.wide = new Sheet(padded, 1, WIDE_WIDTHS, raster, plays, classes, flow, inWide, middle);
     this.near = new Sheet(this.nearBox, NEAR_CELL_M, NEAR_WIDTHS, raster, plays, classes, flow, inNear, middle);
+    const grids = [this.wide.grid, this.near.grid];
+    const bytes = this.wide.bytes() + this.near.bytes() + Blur.bytes(grids) + Shelf.bytes(this.arsenal);
+    const room = new Room(bytes, makeKernel);
+    const blur = new Blur(room, grids);
+    this.wide.lay(room, blur);
+    this.near.lay(room, blur);
+    this.shelf = new Shelf(room, this.arsenal, this.wide, this.near);
+    this.kernel = room.kernel;
     this.lattices = this.makeLattices(middle);
     for (const [code, table] of this.baseline.strokes) this.tables[code] = table;
     for (const [code, lattice] of this.lattices) this.meshes[code] = lattice;
@@ -119,6 +133,9 @@ export class Field {
       v0: Math.max(nearBox.v0, Math.floor(v) - NEAR_M),
       v1: Math.min(nearBox.v1, Math.ceil(v) + NEAR_M),
     };
+    const { u0, u1, v0, v1 } = this.window;
+    const within = NEAR_INSIDE_M;
+    this.shelf.readNear(u0 + within, u1 - within, v0 + within, v1 - within);
     this.wide.flagAt(u, v);
     this.near.flagAt(u, v);
   }
@@ -130,12 +147,6 @@ export class Field {
     const v = frame.v(flag);
     const room = NEAR_BEYOND_M - 2;
     return u - room >= b.u0 && u + room <= b.u1 && v - room >= b.v0 && v + room <= b.v1;
-  }
-
-  /** Whether clouds at a place are read from the sheet round the flag. */
-  isNear(u: number, v: number): boolean {
-    const { u0, u1, v0, v1 } = this.window;
-    return u > u0 + NEAR_INSIDE_M && u < u1 - NEAR_INSIDE_M && v > v0 + NEAR_INSIDE_M && v < v1 - NEAR_INSIDE_M;
   }
 
   distanceM(u: number, v: number): number {

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Grid } from './blur.ts';
-import { NEAR_WIDTHS, Pyramid, pyramidShape, readLevel, WIDE_WIDTHS } from './pyramid.ts';
+import { NEAR_WIDTHS, type Pyramid, pyramidShape, readLevel, WIDE_WIDTHS } from './pyramid.ts';
+import { pyramidAlone } from './testdata/pyramidAlone.ts';
 
 const base: Grid = { u0: -99.5, v0: -119.5, stepM: 1, columns: 200, rows: 240 };
 
 describe('pyramid', () => {
   it('keeps a constant, and a plane, at every width', () => {
-    const p = new Pyramid(pyramidShape(base, WIDE_WIDTHS));
+    const p = pyramidAlone(pyramidShape(base, WIDE_WIDTHS));
     for (let r = 0; r < base.rows; r++)
       for (let c = 0; c < base.columns; c++) p.cells[r * base.columns + c] = 3 + 0.01 * c - 0.02 * r;
     p.changed();
@@ -22,7 +23,7 @@ describe('pyramid', () => {
       [WIDE_WIDTHS, base],
       [NEAR_WIDTHS, { u0: -31.875, v0: -31.875, stepM: 0.25, columns: 256, rows: 256 }],
     ] as const) {
-      const p = new Pyramid(pyramidShape(grid, widths));
+      const p = pyramidAlone(pyramidShape(grid, widths));
       for (let r = 0; r < grid.rows; r++) {
         for (let c = 0; c < grid.columns; c++) {
           const u = grid.u0 + c * grid.stepM;
@@ -50,8 +51,8 @@ describe('pyramid', () => {
 
   it('refreshes a patch to the same figures as the whole', () => {
     const shape = pyramidShape(base, WIDE_WIDTHS);
-    const a = new Pyramid(shape);
-    const b = new Pyramid(shape);
+    const a = pyramidAlone(shape);
+    const b = pyramidAlone(shape);
     const paintInto = (p: Pyramid, bump: number): void => {
       for (let i = 0; i < p.cells.length; i++)
         p.cells[i] = Math.sin(i / 97) + (i % 200 > 90 && i % 200 < 110 && i > 20000 && i < 26000 ? bump : 0);

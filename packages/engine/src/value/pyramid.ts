@@ -1,4 +1,5 @@
-import { Blur, reached, tapsFor, type Grid, type Patch, type Taps } from './blur.ts';
+import { bytesOf, type Room } from '../kernel/room.ts';
+import { type Blur, reached, tapsFor, type Grid, type Patch, type Taps } from './blur.ts';
 
 /**
  * A quantity on the ground, blurred by round normal kernels of rising width, each width on a grid as coarse as it bears.
@@ -74,11 +75,11 @@ export class Pyramid {
   private readonly pending: Patch[][];
   private readonly blur: Blur;
 
-  /** The blur may serve other pyramids on the same base grid too. */
-  constructor(shape: PyramidShape, blur = new Blur(shape.base)) {
+  /** The blur may serve other pyramids in the same room too. */
+  constructor(shape: PyramidShape, room: Room, blur: Blur) {
     this.shape = shape;
-    this.cells = new Float32Array(shape.base.columns * shape.base.rows);
-    this.levels = shape.grids.map((g) => new Float32Array(g.columns * g.rows));
+    this.cells = room.floats(shape.base.columns * shape.base.rows);
+    this.levels = shape.grids.map((g) => room.floats(g.columns * g.rows));
     this.pending = shape.grids.map(() => []);
     this.blur = blur;
   }
@@ -106,6 +107,10 @@ export class Pyramid {
     }
   }
 }
+
+/** Bytes of a room that a pyramid takes. */
+export const pyramidBytes = ({ base, grids }: PyramidShape): number =>
+  [base, ...grids].reduce((sum, g) => sum + bytesOf(g.columns * g.rows), 0);
 
 const areaOf = (p: Patch): number => (p.c1 - p.c0 + 1) * (p.r1 - p.r0 + 1);
 

@@ -1,20 +1,8 @@
+import { bytesOf, type Room } from '../kernel/room.ts';
 import type { Runs } from './arsenal.ts';
 import type { Blur, Grid, Patch } from './blur.ts';
-import { note, Pyramid, pyramidShape, type Width } from './pyramid.ts';
-
-/** One width of a run class, ready to be read: bilinear samples on a grid, `perM` cells a metre from (u0, v0). */
-export interface Level {
-  readonly u0: number;
-  readonly v0: number;
-  readonly perM: number;
-  readonly columns: number;
-  /** The last places that can be read, in cells. */
-  readonly lastX: number;
-  readonly lastY: number;
-  readonly dry: Float32Array;
-  readonly out: Float32Array | undefined;
-  readonly wet: Float32Array | undefined;
-}
+import { LEVEL_FLOATS, writeLevel } from './level.ts';
+import { note, Pyramid, pyramidBytes, type PyramidShape } from './pyramid.ts';
 
 /** How much wider than a cell the narrowest width must be for the cells to be put together in fours. */
 const WIDER_THAN_CELL = 2 * Math.SQRT2;
@@ -24,7 +12,24 @@ export interface CellsOf {
   readonly grid: Grid;
   /** Cells of the sheet along one of these. */
   readonly per: number;
-  readonly blur: Blur;
+}
+
+/** A layer to be made: see `RunLayer`. */
+export interface LayerPlan {
+  readonly sheet: Grid;
+  readonly cells: CellsOf;
+  readonly runsM: Runs;
+  readonly stops: Int32Array | undefined;
+  readonly first: number;
+  readonly shape: PyramidShape;
+}
+
+const occurs = (share: Float32Array): boolean => share.some((x) => x !== 0);
+
+/** Bytes of a room that a layer will take. */
+export function layerBytes({ shape }: LayerPlan, shares: readonly Float32Array[]): number {
+  const pyramids = 1 + shares.filter(occurs).length;
+  return pyramids * pyramidBytes(shape) + shape.grids.length * bytesOf(LEVEL_FLOATS);
 }
 
 /** How many cells along may be put together for a narrowest width. */
@@ -42,8 +47,8 @@ export class RunLayer {
   readonly runsM: Runs;
   /** The sheet's widths begin here for this class: nothing narrower is read. */
   readonly first: number;
-  /** From `first` on. */
-  readonly levels: readonly Level[];
+  /** Addresses of the levels' records, from `first` on. */
+  readonly levels: readonly number[];
   /** For each cell of the sheet the one in which a ball that pitches there stops; `undefined` for balls that stop where they pitch. */
   private readonly stops: Int32Array | undefined;
   private readonly sheet: Grid;
@@ -54,44 +59,27 @@ export class RunLayer {
   /** Patches of the sheet whose strokes have changed since they were last taken. */
   private changes: Patch[] = [];
 
-  constructor(
-    sheet: Grid,
-    cells: CellsOf,
-    runsM: Runs,
-    stops: Int32Array | undefined,
-    widths: readonly Width[],
-    first: number,
-    outShare: Float32Array,
-    wetShare: Float32Array,
-  ) {
+  constructor(plan: LayerPlan, outShare: Float32Array, wetShare: Float32Array, room: Room, blur: Blur) {
+    const { sheet, cells, runsM, stops, first, shape } = plan;
     this.sheet = sheet;
     this.cells = cells;
     this.runsM = runsM;
     this.stops = stops;
     this.first = first;
-    const shape = pyramidShape(cells.grid, widths.slice(first));
     const fixed = (share: Float32Array): Pyramid | undefined => {
-      if (share.every((x) => x === 0)) return undefined;
-      const p = new Pyramid(shape, cells.blur);
+      if (!occurs(share)) return undefined;
+      const p = new Pyramid(shape, room, blur);
       const { columns, rows } = cells.grid;
       this.take(share, p.cells, { c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 });
       p.changed(filled(p.cells, columns));
       return p;
     };
-    this.dry = new Pyramid(shape, cells.blur);
+    this.dry = new Pyramid(shape, room, blur);
     this.out = fixed(outShare);
     this.wet = fixed(wetShare);
-    this.levels = shape.grids.map((g, k) => ({
-      u0: g.u0,
-      v0: g.v0,
-      perM: 1 / g.stepM,
-      columns: g.columns,
-      lastX: g.columns - 1.000001,
-      lastY: g.rows - 1.000001,
-      dry: this.dry.levels[k]!,
-      out: this.out?.levels[k],
-      wet: this.wet?.levels[k],
-    }));
+    this.levels = shape.grids.map((g, k) =>
+      writeLevel(room, g, this.dry.levels[k]!, this.out?.levels[k], this.wet?.levels[k]),
+    );
   }
 
   /** Notes that strokes have changed in a patch of the sheet: they are taken when they are next read. */

@@ -1,8 +1,9 @@
+import type { Room } from '../kernel/room.ts';
 import type { Runs } from './arsenal.ts';
 import type { Flow } from './flow.ts';
-import { Blur, type Grid, type Patch } from './blur.ts';
-import type { Width } from './pyramid.ts';
-import { RunLayer, together, type CellsOf } from './runLayer.ts';
+import type { Blur, Grid, Patch } from './blur.ts';
+import { pyramidShape, type Width } from './pyramid.ts';
+import { layerBytes, RunLayer, together, type CellsOf, type LayerPlan } from './runLayer.ts';
 import { turnOf, type Middle } from './lattice.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
@@ -28,8 +29,9 @@ export class Sheet {
   readonly only: Uint8Array;
   /** Strokes from the dry part of a cell, times its share: written by the field. */
   readonly strokes: Float64Array;
-  /** By run class; `undefined` where no stroke reads this sheet. */
-  readonly layers: readonly (RunLayer | undefined)[];
+  /** By run class; `undefined` where no stroke reads this sheet. Empty until `lay` makes them. */
+  layers: readonly (RunLayer | undefined)[] = [];
+  private readonly plans: readonly (LayerPlan | undefined)[];
 
   constructor(
     box: Box,
@@ -76,19 +78,32 @@ export class Sheet {
         columns: Math.floor(columns / per),
         rows: Math.floor(rows / per),
       };
-      const made = { grid, per, blur: new Blur(grid) };
+      const made = { grid, per };
       cells.set(per, made);
       return made;
     };
-    this.layers = classes.map((runsM, k) => {
+    this.plans = classes.map((runsM, k) => {
       const narrowestAt = narrowest(k);
       if (narrowestAt >= widths.length) return undefined;
       const per = together(cellM, widths[narrowestAt]!.sdM);
       // a pyramid's first step may double its cells, not more
       const first = widths.findLastIndex((w, l) => l <= narrowestAt && w.stepM <= 2 * per * cellM);
       const stops = k === 0 ? undefined : stopsOf(this.grid, main, runsM, ways);
-      return new RunLayer(this.grid, cellsOf(per), runsM, stops, widths, first, this.outShare, this.wetShare);
+      const on = cellsOf(per);
+      const shape = pyramidShape(on.grid, widths.slice(first));
+      return { sheet: this.grid, cells: on, runsM, stops, first, shape };
     });
+  }
+
+  /** Bytes of a room that the layers will take. */
+  bytes(): number {
+    const shares = [this.outShare, this.wetShare];
+    return this.plans.reduce((sum, plan) => sum + (plan === undefined ? 0 : layerBytes(plan, shares)), 0);
+  }
+
+  /** Makes the layers, in a room. */
+  lay(room: Room, blur: Blur): void {
+    this.layers = this.plans.map((plan) => plan && new RunLayer(plan, this.outShare, this.wetShare, room, blur));
   }
 
   /** Shares of every cell from the raster, and the commonest surface in each. */

@@ -1,0 +1,2 @@
+export { blur } from './blur';
+export { sum } from './sum';
