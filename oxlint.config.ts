@@ -57,11 +57,16 @@ const byItsFiles: Ban = {
 };
 
 const laterPackages = (name: string): Ban => ({
-  regex: `^@leeway/${anyOf(PACKAGES.slice(PACKAGES.indexOf(name)))}$`,
+  regex: `^@leeway/${anyOf(PACKAGES.slice(PACKAGES.indexOf(name)))}(/|$)`,
   message: `@leeway/${name} may import only the packages before it: ${PACKAGES.join(' < ')}.`,
 });
 
 const noPlatform: Ban = { regex: '^node:', message: 'This package runs in the browser too: no Node modules.' };
+
+const noNodeFolder: Ban = {
+  regex: '^\\.\\.?/(.*/)?node/',
+  message: 'What is in node/ needs Node: only its own entries lead there.',
+};
 
 const onlyListed: Ban = {
   group: ['**', '!./**', '!../**', ...ENGINE_LIBRARIES.map((name) => `!${name}`)],
@@ -81,8 +86,11 @@ const byPackage = (name: string) =>
   bars(
     `packages/${name}`,
     [byItsFiles, laterPackages(name), noBarrel],
-    [...(BROWSER_SAFE.includes(name) ? [noPlatform] : []), ...(name === 'engine' ? [onlyListed] : [])],
+    [...(BROWSER_SAFE.includes(name) ? [noPlatform, noNodeFolder] : []), ...(name === 'engine' ? [onlyListed] : [])],
   );
+
+/** A folder of a package that runs in the browser which does not: it may use Node. */
+const nodeFolder = (name: string) => bars(`packages/${name}/src/node`, [byItsFiles, laterPackages(name), noBarrel], []);
 
 const byFloor = (floor: string) =>
   bars(
@@ -129,5 +137,5 @@ export default {
     // Kernels sort what they own in place.
     'unicorn/no-array-sort': 'off',
   },
-  overrides: [...PACKAGES.flatMap(byPackage), ...FLOORS.flatMap(byFloor)],
+  overrides: [...PACKAGES.flatMap(byPackage), ...nodeFolder('chart'), ...FLOORS.flatMap(byFloor)],
 };
