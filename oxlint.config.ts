@@ -22,8 +22,8 @@ const FLOORS = [
 /** Packages that run in the browser too. */
 const BROWSER_SAFE = ['engine', 'contract', 'chart', 'desk', 'formats', 'web'];
 
-/** Their files that run in Node alone: the adapter for worker threads, and the build of the page. */
-const NODE_ONLY = ['packages/desk/src/threads.ts', 'packages/web/build/**/*.ts'];
+/** Their files that run in Node alone: print and fonts from files, the adapter for worker threads, and the build of the page. */
+const NODE_ONLY = ['packages/chart/src/node/**/*.ts', 'packages/desk/src/threads.ts', 'packages/web/build/**/*.ts'];
 
 /** Pure, typed libraries without dependencies of their own that the engine may import. */
 const ENGINE_LIBRARIES = ['clipper2-ts'];
@@ -89,9 +89,6 @@ const byPackage = (name: string) =>
     [...(BROWSER_SAFE.includes(name) ? [noPlatform, noNodeFolder] : []), ...(name === 'engine' ? [onlyListed] : [])],
   );
 
-/** A folder of a package that runs in the browser which does not: it may use Node. */
-const nodeFolder = (name: string) => bars(`packages/${name}/src/node`, [byItsFiles, laterPackages(name), noBarrel], []);
-
 const byFloor = (floor: string) =>
   bars(
     `packages/engine/src/${floor}`,
@@ -137,5 +134,5 @@ export default {
     // Kernels sort what they own in place.
     'unicorn/no-array-sort': 'off',
   },
-  overrides: [...PACKAGES.flatMap(byPackage), ...nodeFolder('chart'), ...FLOORS.flatMap(byFloor)],
+  overrides: [...PACKAGES.flatMap(byPackage), ...FLOORS.flatMap(byFloor)],
 };

@@ -1,25 +1,28 @@
 import { fileURLToPath } from 'node:url';
 import type { Font } from '../marks.ts';
-import { cutOf } from '../text/faces.ts';
 
 /** The cuts of the two families that charts are set in, as whole TTF files. */
 const TTF: { readonly [cut: string]: string } = {
-  'serif 400': '@expo-google-fonts/libre-caslon-text/400Regular/LibreCaslonText_400Regular.ttf',
-  'serif 400 italic': '@expo-google-fonts/libre-caslon-text/400Regular_Italic/LibreCaslonText_400Regular_Italic.ttf',
-  'serif 700': '@expo-google-fonts/libre-caslon-text/700Bold/LibreCaslonText_700Bold.ttf',
-  'sans 400': '@expo-google-fonts/barlow-semi-condensed/400Regular/BarlowSemiCondensed_400Regular.ttf',
-  'sans 500': '@expo-google-fonts/barlow-semi-condensed/500Medium/BarlowSemiCondensed_500Medium.ttf',
-  'sans 600': '@expo-google-fonts/barlow-semi-condensed/600SemiBold/BarlowSemiCondensed_600SemiBold.ttf',
-  'sans 700': '@expo-google-fonts/barlow-semi-condensed/700Bold/BarlowSemiCondensed_700Bold.ttf',
+  'serif 400': import.meta.resolve('@expo-google-fonts/libre-caslon-text/400Regular/LibreCaslonText_400Regular.ttf'),
+  'serif 400 italic': import.meta
+    .resolve('@expo-google-fonts/libre-caslon-text/400Regular_Italic/LibreCaslonText_400Regular_Italic.ttf'),
+  'serif 700': import.meta.resolve('@expo-google-fonts/libre-caslon-text/700Bold/LibreCaslonText_700Bold.ttf'),
+  'sans 400': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/400Regular/BarlowSemiCondensed_400Regular.ttf'),
+  'sans 500': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/500Medium/BarlowSemiCondensed_500Medium.ttf'),
+  'sans 600': import.meta
+    .resolve('@expo-google-fonts/barlow-semi-condensed/600SemiBold/BarlowSemiCondensed_600SemiBold.ttf'),
+  'sans 700': import.meta.resolve('@expo-google-fonts/barlow-semi-condensed/700Bold/BarlowSemiCondensed_700Bold.ttf'),
 };
 
 export const CUTS = Object.keys(TTF);
 
 /** The path of a cut's TTF file. Throws a RangeError for a cut that there is none of. */
 export function ttfPath(cut: string): string {
-  const name = TTF[cut];
-  if (name === undefined) throw new RangeError(`no font file for ${cut}; there are ${CUTS.join(', ')}`);
-  return fileURLToPath(import.meta.resolve(name));
+  const url = TTF[cut];
+  if (url === undefined) throw new RangeError(`no font file for ${cut}; there are ${CUTS.join(', ')}`);
+  return fileURLToPath(url);
 }
 
 /** The parts that the web fonts are cut into, and the letters that each is for: first and last code point of each stretch. */
@@ -49,10 +52,15 @@ export type Subset = (typeof SUBSETS)[number];
 export const isFor = ({ stretches }: Subset, code: number): boolean =>
   stretches.some(([first, last]) => code >= first && code <= last);
 
+/** A file in the folder of each family's web fonts. */
+const WEB_FONTS = {
+  serif: ['libre-caslon-text', import.meta.resolve('@fontsource/libre-caslon-text/metadata.json')],
+  sans: ['barlow-semi-condensed', import.meta.resolve('@fontsource/barlow-semi-condensed/metadata.json')],
+} as const;
+
 /** The path of one part of a font's WOFF2 files. */
-export function woff2Path(font: Pick<Font, 'face' | 'weight' | 'italic'>, { name: subset }: Subset): string {
-  ttfPath(cutOf(font));
-  const family = font.face === 'serif' ? 'libre-caslon-text' : 'barlow-semi-condensed';
-  const name = `${family}-${subset}-${font.weight}-${font.italic ? 'italic' : 'normal'}.woff2`;
-  return fileURLToPath(import.meta.resolve(`@fontsource/${family}/files/${name}`));
+export function woff2Path({ face, weight, italic }: Omit<Font, 'sizePx' | 'trackingPx'>, subset: Subset): string {
+  const [family, beside] = WEB_FONTS[face];
+  const name = `${family}-${subset.name}-${weight}-${italic ? 'italic' : 'normal'}.woff2`;
+  return fileURLToPath(new URL(`files/${name}`, beside));
 }
