@@ -1,0 +1,59 @@
+import type { Handle, PlanState } from '../state/plan.ts';
+import { sureShort, sureLong, WORDS } from '../words.ts';
+
+/** Moving flag and spot by a tap, and having them back. */
+export function Acts({ state }: { readonly state: PlanState }) {
+  const act = (which: Handle, words: string, first: boolean) => (
+    <button
+      type="button"
+      class={first ? 'act first' : 'act'}
+      aria-pressed={state.placing.value === which}
+      onClick={() => state.take(state.placing.value === which ? undefined : which)}
+    >
+      {words}
+    </button>
+  );
+  return (
+    <div class="acts">
+      {act('flag', WORDS.moveFlag, true)}
+      {act('spot', WORDS.moveSpot, false)}
+      {state.flagMoved.value ? (
+        <button type="button" class="act" onClick={() => state.flagToStart()}>
+          {WORDS.flagBack}
+        </button>
+      ) : undefined}
+    </div>
+  );
+}
+
+export const TapHelp = ({ state }: { readonly state: PlanState }) => (
+  <p class="tap" role="status">
+    {state.placing.value === undefined ? '' : state.placing.value === 'flag' ? WORDS.tapFlag : WORDS.tapSpot}
+  </p>
+);
+
+/** How sure, with the way to the balls behind it. */
+export function Sure({ state }: { readonly state: PlanState }) {
+  const shot = state.shot.value;
+  if (shot === undefined) return undefined;
+  const shown = state.behind.value !== undefined;
+  return (
+    <section class="sure">
+      <h3 class="unseen">{WORDS.howSure}</h3>
+      <p class="small" title={sureLong(shot)}>
+        {sureShort(shot)}
+      </p>
+      {shot.evidence === 'fitted' ? (
+        <button
+          type="button"
+          class="link"
+          aria-expanded={shown}
+          aria-controls="behind"
+          onClick={() => (shown ? state.hideBehind() : void state.showBehind())}
+        >
+          {shown ? WORDS.hideShots : WORDS.seeShots}
+        </button>
+      ) : undefined}
+    </section>
+  );
+}

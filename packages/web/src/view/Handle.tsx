@@ -1,0 +1,79 @@
+import { useComputed } from '@preact/signals';
+import { FOOT_M, YARD_M, bearingRad, offsetOf, wholeLength } from '@leeway/engine';
+import { useRef } from 'preact/hooks';
+import { nudged, toPaper } from '../plane/placing.ts';
+import type { Handle as Which, PlanState } from '../state/plan.ts';
+import { handleHelp, movedWords, WORDS } from '../words.ts';
+import { type Grip, moveTo, placeOf, putBackOf } from './grip.ts';
+
+const ARROWS: { readonly [key: string]: readonly [number, number] } = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+/** What finger and keyboard take hold of: the flag, or the spot. Arrow keys move it up, down and across the sheet. */
+export function Handle({
+  state,
+  grip,
+  which,
+}: {
+  readonly state: PlanState;
+  readonly grip: Grip;
+  readonly which: Which;
+}) {
+  const putBack = useRef<() => void>(() => undefined);
+  const shift = useComputed(() => {
+    const place = placeOf(state, which);
+    const placing = state.picture.value?.placing;
+    if (place === undefined || placing === undefined || state.drawing.value || !state.isShown(place))
+      return 'display: none';
+    const { x, y } = toPaper(placing, place);
+    return `transform: translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
+  });
+  const from = which === 'flag' ? state.startFlag.value : state.spot.value;
+  const words = useComputed(() => {
+    const place = placeOf(state, which);
+    const ball = state.ball.value;
+    if (place === undefined || from === undefined || ball === undefined) return { now: 0, text: '' };
+    const moved = offsetOf(place, from, bearingRad(ball, from));
+    const out = offsetOf(place, ball, bearingRad(ball, from)).alongM;
+    const { value: units } = state.units;
+    return { now: wholeLength(out, units), text: movedWords(moved.acrossM, moved.alongM, units) };
+  });
+  const stepM = (fine: boolean): number => (state.units.value === 'yd' ? (fine ? FOOT_M : YARD_M) : fine ? 0.25 : 1);
+  const onKeyDown = (e: KeyboardEvent): void => {
+    if (e.key === 'Escape') {
+      if (!grip.letGo()) putBack.current();
+      return;
+    }
+    const arrow = ARROWS[e.key];
+    const placing = state.picture.value?.placing;
+    const place = placeOf(state, which);
+    if (arrow === undefined || placing === undefined || place === undefined) return;
+    e.preventDefault();
+    const step = stepM(e.shiftKey);
+    moveTo(state, which, nudged(placing, place, arrow[0] * step, arrow[1] * step));
+  };
+  return (
+    <>
+      <div
+        id={`handle-${which}`}
+        class={`handle ${which}`}
+        style={shift}
+        role="slider"
+        tabIndex={0}
+        aria-label={which === 'flag' ? WORDS.flag : WORDS.spot}
+        aria-valuenow={words.value.now}
+        aria-valuetext={words.value.text}
+        aria-describedby={`help-${which}`}
+        onKeyDown={onKeyDown}
+        onFocus={() => (putBack.current = putBackOf(state, which))}
+      />
+      <span class="unseen" id={`help-${which}`}>
+        {handleHelp(state.units.value)}
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+import type { Xy } from '@leeway/chart';
+import type { PlanePoint } from '@leeway/engine';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { FRAME_PX, toPaper } from '../plane/placing.ts';
+import type { PlanState } from '../state/plan.ts';
+import { WORDS } from '../words.ts';
+import { BallSign, FlagSign, Triangle } from './Sign.tsx';
+
+/** Flag line, ball, spot and flag, drawn over the picture so that they move at once. The chart's description tells them in words. */
+export function Overlay({ state }: { readonly state: PlanState }) {
+  const on = (place: ReadonlySignal<PlanePoint | undefined>): ReadonlySignal<Xy | undefined> =>
+    useComputed(() => {
+      const placing = state.picture.value?.placing;
+      return placing === undefined || place.value === undefined || state.drawing.value
+        ? undefined
+        : toPaper(placing, place.value);
+    });
+  const [flag, ball, spot, own] = [on(state.flag), on(state.ball), on(state.spot), on(state.ownSpot)];
+  const line = useComputed(() => {
+    const [a, b] = [ball.value, flag.value];
+    return a === undefined || b === undefined
+      ? ''
+      : `M${a.x.toFixed(1)} ${a.y.toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}`;
+  });
+  const { widthPx: w = 0, heightPx: h = 0 } = state.room.value ?? {};
+  const hasOwn = own.value !== undefined;
+  const hint = !state.flagWasMoved.value && state.picture.value !== undefined;
+  return (
+    <svg aria-hidden="true">
+      <clipPath id="inside">
+        <rect x={FRAME_PX} y={FRAME_PX} width={Math.max(0, w - 2 * FRAME_PX)} height={Math.max(0, h - 2 * FRAME_PX)} />
+      </clipPath>
+      <g clip-path="url(#inside)">
+        <path d={line} class="sign-ink" stroke-width="1.1" stroke-dasharray="0.01 4" />
+        <Placed at={ball}>
+          <BallSign />
+        </Placed>
+        <Placed at={spot}>
+          <Triangle line="buoy" broken={hasOwn} />
+        </Placed>
+        <Placed at={own}>
+          <Triangle line="buoy" />
+        </Placed>
+        <Placed at={flag}>
+          <FlagSign />
+          {hint ? <Hint at={flag} widthPx={w} /> : undefined}
+        </Placed>
+      </g>
+    </svg>
+  );
+}
+
+function Placed({
+  at,
+  children,
+}: {
+  readonly at: ReadonlySignal<Xy | undefined>;
+  readonly children: preact.ComponentChildren;
+}) {
+  const style = useComputed(() =>
+    at.value === undefined
+      ? 'display: none'
+      : `transform: translate(${at.value.x.toFixed(1)}px, ${at.value.y.toFixed(1)}px)`,
+  );
+  return <g style={style}>{children}</g>;
+}
+
+/** A word at the flag for whoever has not moved it yet, on the side where the sheet has room. */
+function Hint({ at, widthPx }: { readonly at: ReadonlySignal<Xy | undefined>; readonly widthPx: number }) {
+  const left = (at.value?.x ?? 0) > widthPx - 140;
+  return (
+    <text class="hint" x={left ? -10 : 20} y="-34" text-anchor={left ? 'end' : 'start'}>
+      {WORDS.dragFlag}
+    </text>
+  );
+}

@@ -1,0 +1,85 @@
+import type { PlanePoint } from '@leeway/engine';
+import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { PlanState } from '../state/plan.ts';
+import { faultWords, headingWords, WORDS } from '../words.ts';
+import { Acts, Sure, TapHelp } from './Acts.tsx';
+import { Behind } from './Behind.tsx';
+import { BottomEdge } from './BottomEdge.tsx';
+import { Hatches } from './Finishes.tsx';
+import { Others, Why } from './Reasons.tsx';
+import { RunningHead } from './RunningHead.tsx';
+import { Sheet } from './Sheet.tsx';
+import { ShotTabs } from './ShotTabs.tsx';
+import { ShotWords } from './ShotWords.tsx';
+
+/** The Plan page: the chart of a shot, and the choice in words beside it. */
+export function PlanPage({ state }: { readonly state: PlanState }) {
+  const more = useSignal(false);
+  const opened = useRef<HTMLDivElement>(null);
+  useSignalEffect(() => {
+    if (more.value) opened.current?.scrollIntoView({ block: 'start' });
+    else if (scrollY > 0 && matchMedia('(max-width: 639px)').matches) scrollTo({ top: 0 });
+  });
+  const flagAt = useComputed(() => placeText(state.flag.value));
+  const answeredFor = useComputed(() => placeText(state.answeredFor.value));
+  const { plan, shot, fault, units, said } = state;
+  const attribution = state.hole.value?.attribution;
+  const escape = (e: KeyboardEvent): void => {
+    if (e.key === 'Escape') state.placing.value = undefined;
+  };
+  return (
+    <div onKeyDown={escape}>
+      <Hatches />
+      <RunningHead state={state} />
+      <main
+        data-more={more.value}
+        data-answer={state.answered.value}
+        data-flag={flagAt}
+        data-answered-for={answeredFor}
+      >
+        <h1 class="unseen">{plan.value === undefined ? WORDS.plan : headingWords(plan.value, units.value)}</h1>
+        <Sheet state={state} />
+        <section class="words" aria-label={WORDS.choice}>
+          {fault.value === undefined ? undefined : (
+            <p class="fault" role="alert">
+              {faultWords(fault.value, plan.value !== undefined)}
+            </p>
+          )}
+          <ShotTabs state={state} />
+          <div id="shot" role="tabpanel" aria-labelledby={`tab-${state.index.value}`}>
+            <ShotWords state={state} />
+            {shot.value === undefined ? undefined : (
+              <>
+                <div class="more" id="more" ref={opened}>
+                  <Why shot={shot.value} units={units.value} />
+                  <Others shot={shot.value} units={units.value} />
+                </div>
+                <div class="below">
+                  <Acts state={state} />
+                  <Sure state={state} />
+                </div>
+                <TapHelp state={state} />
+                <Behind state={state} />
+              </>
+            )}
+          </div>
+        </section>
+      </main>
+      <footer class="foot small">
+        <p>
+          {WORDS.day} {WORDS.safety}
+        </p>
+        <p>{attribution ?? WORDS.madeUp}</p>
+      </footer>
+      <BottomEdge state={state} more={more} />
+      <p class="unseen" aria-live="polite">
+        {said.value}
+      </p>
+    </div>
+  );
+}
+
+/** A place for the tests to read: `EAST,NORTH` in metres to a hundredth. */
+const placeText = (p: PlanePoint | undefined): string | undefined =>
+  p === undefined ? undefined : `${p.eastM.toFixed(2)},${p.northM.toFixed(2)}`;

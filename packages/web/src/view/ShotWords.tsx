@@ -1,0 +1,142 @@
+import type { PlanState } from '../state/plan.ts';
+import { greenAlong } from '../plane/greenAlong.ts';
+import {
+  cautionsOf,
+  clubWordsOf,
+  driftWords,
+  endsEarlyWords,
+  type Figured,
+  flagWords,
+  landsWords,
+  lieWords,
+  ownSpotWords,
+  plainLine,
+  spotLine,
+  startWords,
+  strokesWords,
+  WORDS,
+} from '../words.ts';
+import { Bitmap } from './Bitmap.tsx';
+import { Finishes } from './Finishes.tsx';
+import { SpotMark } from './Sign.tsx';
+import { TodaysNumber } from './TodaysNumber.tsx';
+
+/** The choice: club and swing, spot, start line, drift; its strokes beside the plain line's; how far; today's number; where it finishes. */
+export function ShotWords({ state }: { readonly state: PlanState }) {
+  const shot = state.shot.value;
+  if (shot === undefined) return undefined;
+  const { value: units } = state.units;
+  const { club, swing } = clubWordsOf(shot);
+  const caution = cautionsOf(shot);
+  const last = state.index.value === (state.plan.value?.shots.length ?? 0) - 1;
+  const endsEarly = last ? state.plan.value?.endsEarly : undefined;
+  return (
+    <>
+      <div class="advice">
+        <div>
+          <h2 data-figure="option">
+            <span>{club},</span> <span>{swing}</span>
+          </h2>
+          <p class="spot">
+            <SpotMark />
+            <span data-figure="spot">{spotLine(shot, units)}</span>
+          </p>
+          <p class="start">{startWords(shot)}</p>
+          {state.ownSpot.value === undefined ? (
+            <p class="drift">{driftWords(shot, units)}</p>
+          ) : (
+            <OwnSpot state={state} />
+          )}
+        </div>
+        <div class="index">
+          <Bitmap picture={state.indexPicture} id="index-words" />
+        </div>
+      </div>
+      <div class="sums">
+        <div>
+          <Strokes state={state} />
+          <Distances state={state} />
+        </div>
+        <TodaysNumber shot={shot} units={units} />
+      </div>
+      <Finishes shot={shot} />
+      {caution === undefined ? undefined : (
+        <p class="caution">
+          <b>{WORDS.caution}</b> {caution}
+        </p>
+      )}
+      {endsEarly === undefined ? undefined : <p class="ends">{endsEarlyWords(endsEarly)}</p>}
+    </>
+  );
+}
+
+function OwnSpot({ state }: { readonly state: PlanState }) {
+  return (
+    <p class="own">
+      <span data-figure="costsMore">{ownSpotWords(state.ownCost.value)}</span>{' '}
+      <button type="button" class="link" onClick={() => state.giveUpSpot()}>
+        {WORDS.giveUpSpot}
+      </button>
+    </p>
+  );
+}
+
+function Strokes({ state }: { readonly state: PlanState }) {
+  const shot = state.shot.value;
+  if (shot === undefined) return undefined;
+  const plain = plainLine(shot);
+  return (
+    <dl class="strokes">
+      <div>
+        <dt>
+          <span class="wide">{WORDS.expected.wide}</span>
+          {WORDS.expected.words}
+        </dt>
+        <dd data-figure="expected">{strokesWords(shot.expectedStrokes)}</dd>
+      </div>
+      {plain === undefined ? undefined : (
+        <div class="plain">
+          <dt>
+            <span class="wide">{plain.wide}</span>
+            {plain.words}
+          </dt>
+          <dd>{plain.strokes}</dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+function Distances({ state }: { readonly state: PlanState }) {
+  const { shot, ball, hole } = { shot: state.shot.value, ball: state.ball.value, hole: state.hole.value };
+  const flag = state.flag.value;
+  if (shot === undefined || ball === undefined || hole === undefined || flag === undefined) return undefined;
+  const { value: units } = state.units;
+  const lie = lieWords(shot);
+  return (
+    <div class="lands">
+      <p>
+        <Figures of={landsWords(shot, units)} />
+      </p>
+      <p>
+        <Figures of={flagWords(shot, greenAlong(ball, flag, hole.green), units)} />
+      </p>
+      {lie === '' ? undefined : <p>{lie}</p>}
+    </div>
+  );
+}
+
+/** A sentence with its figures in the sans. */
+const Figures = ({ of }: { readonly of: Figured }) => (
+  <>
+    {of.map(({ words, figure }, i) =>
+      figure === undefined ? (
+        words
+      ) : (
+        <b key={i} class="figure">
+          {figure}
+        </b>
+      ),
+    )}
+  </>
+);
