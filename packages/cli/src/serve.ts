@@ -8,6 +8,8 @@ import {
   type ShelfFiles,
   type StockedShelf,
   stockShelf,
+  tryPort,
+  withOpeningHole,
 } from '@leeway/server';
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { CAP_BYTES, readTextCapped, wordSystemError } from './files.ts';
@@ -36,8 +38,11 @@ async function runServe(given: Given, io: Io): Promise<number> {
   if (given.text('data') !== undefined) io.err('leeway serve: nothing is stored yet; --data is left alone\n');
   const stocked = await stock(given, io);
   if (stocked === undefined) return 1;
-  const page = await buildWeb((line) => io.err(`leeway serve: ${line}\n`));
-  const serving = await listening(port, { page, stocked }, io);
+  const serving = await startOn(port, stocked, io).catch((error: unknown) => {
+    if (!isSystemError(error)) throw error;
+    io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
+    return undefined;
+  });
   if (serving === undefined) return 1;
   io.out(
     given.flag('json') ? `${JSON.stringify({ address: serving.address })}\n` : `Leeway is at ${serving.address}\n`,
@@ -78,18 +83,16 @@ async function ownFiles(given: Given): Promise<Read<ShelfFiles>> {
   return faults.length > 0 ? { faults } : { value: { grounds, players }, faults };
 }
 
-async function listening(
-  port: number,
-  served: { readonly page: string; readonly stocked: StockedShelf },
-  io: Io,
-): Promise<Serving | undefined> {
-  try {
-    return await listen(port, served, (error) => io.err(`leeway serve: ${messageOf(error)}\n`));
-  } catch (error) {
-    io.err(`leeway serve: port ${port}: found ${portWords(error)}; expected a free port, or --port 0\n`);
-    return undefined;
-  }
+/** Builds what is not built yet, and listens. The port is tried first, since building takes a while. */
+async function startOn(port: number, stocked: StockedShelf, io: Io): Promise<Serving> {
+  const tell = (line: string): void => io.err(`leeway serve: ${line}\n`);
+  await tryPort(port);
+  const page = await buildWeb(tell);
+  return listen(port, { page, stocked: await withOpeningHole(stocked, page, tell) }, (error) => tell(messageOf(error)));
 }
+
+const isSystemError = (error: unknown): boolean =>
+  error instanceof Error && 'syscall' in error && error.syscall === 'listen';
 
 function portWords(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;

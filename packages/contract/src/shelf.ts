@@ -14,6 +14,8 @@ export const shelfSchema = z.strictObject({
       holes: z
         .array(z.strictObject({ hole: z.string(), name: z.string().exactOptional(), par: z.int(), url: z.string() }))
         .min(1),
+      /** Holes worked out beforehand for a player. */
+      prepared: z.array(z.strictObject({ hole: z.string(), player: id, url: z.string() })),
     }),
   ),
   players: z.array(

@@ -61,7 +61,8 @@ export function createApp({ page, stocked }: Served, told: (error: unknown) => v
     root: page,
     preCompressed: true,
     cacheControl: false,
-    setHeaders: (reply, path) => void reply.header('cache-control', path.includes('/assets/') ? FOR_EVER : ASK_AGAIN),
+    setHeaders: (reply, path) =>
+      void reply.header('cache-control', /\/(?:assets|prepared)\//.test(path) ? FOR_EVER : ASK_AGAIN),
   });
   return app;
 }

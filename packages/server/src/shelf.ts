@@ -63,7 +63,7 @@ class Stock {
       par: hole.par,
       url: urlOf(this.keep(sentHole(ground, hole))),
     }));
-    return [{ id: hashOf(text), course: ground.course ?? name, holes }];
+    return [{ id: hashOf(text), course: ground.course ?? name, holes, prepared: [] }];
   }
 
   player({ name, text }: NamedText, shots: readonly NamedText[]): ShelvedPlayer[] {

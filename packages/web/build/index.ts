@@ -1,1 +1,2 @@
 export { buildWeb } from './buildWeb.ts';
+export { prepareHole } from './prepareHole.ts';

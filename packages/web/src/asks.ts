@@ -11,6 +11,8 @@ export interface OpenAsk {
 }
 
 export interface HoleAnswer {
+  /** Worked out beforehand, and shown while the hole is being solved here; the solved one is the same. */
+  readonly prepared?: true;
   readonly plan: HoleDocument;
   readonly course?: string;
   readonly attribution?: string;

@@ -73,7 +73,8 @@ const HOLES = [
 ];
 
 export const SHELF: Shelf = {
-  grounds: [{ id: 'g', course: 'Made Up', holes: HOLES }],
+  grounds: [{ id: 'g', course: 'Made Up', prepared: [],
+  holes: HOLES }],
   players: [
     { id: 'p', name: 'Pat', url: '/p', ballUrls: [] },
     { id: 'q', name: 'Quin', url: '/q', ballUrls: [] },

@@ -8,7 +8,7 @@ import { GROUND, INA, sending } from './testdata/tried.ts';
 
 const turn: Turn = { passedOver: false, pause: () => Promise.resolve(), move: () => undefined };
 const draw = () => Promise.reject(new Error('nothing is drawn here'));
-const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw });
+const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw, after: () => () => undefined });
 const ask = { ground: GROUND, hole: '5', player: INA, units: 'yd' } as const;
 const holeSchema = planSchema.shape.holes.element;
 
@@ -22,7 +22,7 @@ describe('an open hole', () => {
   let opened: HoleAnswer;
   beforeAll(async () => {
     opened = await desk.open(ask, turn);
-  });
+  }, 60_000);
 
   test('is planned from the tee to the green, as plan --json gives it', () => {
     expect(holeSchema.parse(opened.plan)).toEqual(opened.plan);
@@ -52,7 +52,7 @@ describe('an open hole', () => {
   });
 
   test('no such shot is said', async () => {
-    expect(() => desk.spot({ shot: 9, spot: opened.flag }, turn)).toThrow('no shot 10');
+    await expect(desk.spot({ shot: 9, spot: opened.flag }, turn)).rejects.toThrow('no shot 10');
   });
 });
 

@@ -38,6 +38,7 @@ export const GROUND: ShelvedGround = {
   id: '0000000000000001',
   course: 'Tolvane Links',
   holes: [{ hole: '5', par: 4, url: 'hole' }],
+  prepared: [],
 };
 export const INA: ShelvedPlayer = { id: '0000000000000002', name: PLAYER.name, url: 'player', ballUrls: ['balls'] };
 

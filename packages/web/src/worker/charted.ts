@@ -1,0 +1,28 @@
+import type { Charted } from '@leeway/chart';
+import type { OpenHole, ReadHole } from './openHole.ts';
+import type { Prepared } from './prepared.ts';
+import { rasterReader } from './strokeRaster.ts';
+
+/** What charts of an open hole are drawn from. */
+export function chartedOf({ plan, course, attribution }: OpenHole): Charted {
+  const { solution } = plan;
+  return {
+    ground: solution.ground,
+    ...named(course, attribution),
+    choices: plan.shots.map(({ choice }) => choice),
+    strokesAtRest: (p, from) => solution.strokesAtRest(p, from),
+  };
+}
+
+/** The same, of a hole that is not solved yet but was worked out beforehand. */
+export function chartedBefore({ ground, course, attribution }: ReadHole, { choices, strokes }: Prepared): Charted {
+  return { ground, ...named(course, attribution), choices, strokesAtRest: rasterReader(strokes) };
+}
+
+const named = (
+  course: string | undefined,
+  attribution: string | undefined,
+): Pick<Charted, 'course' | 'attribution'> => ({
+  ...(course === undefined ? {} : { course }),
+  ...(attribution === undefined ? {} : { attribution }),
+});
