@@ -55,7 +55,7 @@ const runsOf = (pattern: Pattern): Runs[] =>
   );
 
 /** Runs up to so many times the shortest of a class, or so much longer, are solved for together; each keeps its own length on a fairway. */
-const SAME_RUN_TIMES = 1.6;
+const SAME_RUN_TIMES = 2.2;
 const SAME_RUN_M = 1;
 
 /** The different runs of a player's patterns, drawn together into a few classes. The first is none at all. */
