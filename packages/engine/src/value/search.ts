@@ -15,8 +15,11 @@ const KEEP_MIDDLE = [0.045, 0.012] as const;
 const KEEP_FINE = 0.012;
 /** How much shorter the steps of the second polishing are. */
 const SHORTER = 2.5;
-/** How much worse an option's best may be at every other aim before the aims between are not tried. */
-const KEEP_HALF = 0.3;
+/** Of those aims, every so manieth is tried first, and every other one next. */
+const SPARSE = 5;
+/** How much worse an option's best may be among these before the aims between are not tried. */
+const KEEP_SPARSE = 0.25;
+const KEEP_HALF = 0.2;
 
 /** The best stroke found from a state: bearing in the play frame, and what it costs. */
 export type Found = Readonly<Lead>;
@@ -57,7 +60,10 @@ export function cheapest(
   return closest(evaluator, leadsOf(evaluator, pool, u, v, fromHere), u, v, fromHere, effort);
 }
 
-/** All options at 21 aims by the coarse rule: every local minimum near the best, cheapest first. */
+/**
+ * All options at 21 aims by the coarse rule: every local minimum near the best, cheapest first. Those whose reach fits best come first, so
+ * that most others are seen to be too dear after a few aims.
+ */
 export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number, v: number, fromHere: number): Lead[] {
   const distanceM = evaluator.field.distanceM(u, v);
   const atFlag = evaluator.field.bearingToFlag(u, v);
@@ -65,21 +71,22 @@ export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number
   const leads: Lead[] = [];
   const row = new Float64Array(2 * steps + 1);
   let best = Infinity;
-  for (const weapon of pool) {
-    // every other aim first; the ones between only where they may matter
+  const fits = (w: Weapon): number => Math.abs(w.reachM - distanceM);
+  for (const weapon of [...pool].sort((a, b) => fits(a) - fits(b))) {
+    const look = (k: number): number =>
+      (row[k] = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere));
+    // a few aims first; the ones between only where they may matter
+    row.fill(Infinity);
     let least = Infinity;
-    for (let k = 0; k <= 2 * steps; k += 2) {
-      const q = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere);
-      row[k] = q;
-      if (q < least) least = q;
-    }
+    for (let k = steps % SPARSE; k <= 2 * steps; k += SPARSE) least = Math.min(least, look(k));
+    if (least > best + KEEP_SPARSE) continue;
+    for (let k = 0; k <= 2 * steps; k += 2) if (row[k] === Infinity) least = Math.min(least, look(k));
     if (least > best + KEEP_HALF) continue;
     for (let k = 1; k < 2 * steps; k += 2) {
+      if (row[k] !== Infinity) continue;
       const lower = Math.min(row[k - 1]!, row[k + 1]!);
-      row[k] =
-        lower > Math.min(best, least) + KEEP_HALF
-          ? lower
-          : evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere);
+      if (lower > Math.min(best, least) + KEEP_HALF) row[k] = lower;
+      else look(k);
     }
     for (let k = 0; k <= 2 * steps; k++) {
       const q = row[k]!;
