@@ -46,6 +46,7 @@ export * from './flight/surfaces.ts';
 export * from './flight/runOut.ts';
 export * from './flight/family.ts';
 export * from './flight/calibrate.ts';
+export * from './flight/known.ts';
 export * from './flight/variants.ts';
 export * from './flight/strike.ts';
 export * from './day/day.ts';

@@ -12,7 +12,10 @@ export interface PlayedIn extends Conditions {
 export const REFERENCE_CONDITIONS: PlayedIn = { air: stillAirOf(REFERENCE) };
 
 /** A landing moved to other conditions, or why it cannot be. */
-export type Moved = (Landing & { readonly status: 'found' }) | Exclude<Calibrated, { readonly status: 'found' }>;
+export type Moved =
+  | (Landing & { readonly status: 'found' })
+  | { readonly status: 'never there'; readonly apexM: number }
+  | Exclude<Calibrated, { readonly status: 'found' }>;
 
 /**
  * Where the same swing lands in other conditions: the launch of the family that explains the landing where it was measured is flown again.
@@ -24,7 +27,7 @@ export function moveShot(shot: Landing, family: LaunchFamily, loftDeg: number, f
   const found = launchTo({ alongM: shot.alongM * ownM, acrossM: shot.acrossM * ownM }, family, loftDeg, from);
   if (found.status !== 'found') return found;
   const flight = fly(found.launch, to.air, to.heightM);
-  if (!flight.landed) return { status: 'too short', leastM: Number.NaN };
+  if (!flight.landed) return { status: 'never there', apexM: flight.apexM };
   const ball = to.ballFactor ?? 1;
   return { status: 'found', alongM: flight.carryM * ball, acrossM: flight.sideM * ball };
 }

@@ -14,7 +14,7 @@ export interface PrintedNumber {
  * Rounds a number to whole units of `unitM`: the distance and the total to the nearest, the parts up or down so that the sum comes out,
  * those nearest to the next unit first. No part is off by as much as a unit, and one that is nought stays nought.
  */
-export function printedNumber(number: Omit<PlaysLike, 'wind'>, unitM: number): PrintedNumber {
+export function printedNumber(number: Omit<PlaysLike, 'doubt'>, unitM: number): PrintedNumber {
   const lands = Math.round(number.toLandingM / unitM);
   const plays = Math.round(number.playsM / unitM);
   const exact = [number.windM, number.slopeM, number.airM, number.lieM].map((m) => m / unitM);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fly } from '../flight/fly.ts';
 import { descentDeg, type Flight, type FlightAir, type Launch } from '../flight/launch.ts';
+import { runOut, touchdownOf } from '../flight/runOut.ts';
 import { launchFor, launchOf, MPH_MPS } from '../flight/testdata/launches.ts';
 import { THUMB, type ThumbRow } from '../flight/testdata/thumb.ts';
 import { YARD_M } from '../quantity/units.ts';
@@ -86,5 +87,39 @@ describe('what a change of the day is worth, as another implementation has it', 
       expect(Math.abs(f.timeS - timeS)).toBeLessThan(0.01);
       expect(Math.abs(descentDeg(f) - descent)).toBeLessThan(0.1);
     });
+  });
+
+  /** Side and carry, yards, for 5, 10 and 20 degrees of tilt; the carry lost for 10 and 20. */
+  test.each([
+    [0, [10.4, 20.6, 38.8], [-2.5, -9.7]],
+    [1, [6.9, 13.5, 25.5], [-1.8, -6.9]],
+    [3, [7.0, 13.9, 26.7], [-1.0, -4.2]],
+    [4, [6.0, 11.9, 23.1], [-0.7, -3]],
+    [5, [3.1, 6.2, 12.1], [-0.3, -1.4]],
+  ] as const)('a tilted axis bends launch %i', (column, sides, losses) => {
+    const launch = launches[column];
+    if (launch === undefined) throw new Error('no such launch');
+    const straight = fly(launch, airAt());
+    const bent = [5, 10, 20].map((axisDeg) => fly({ ...launch, axisDeg }, airAt()));
+    bent.forEach((f, i) => expect(Math.abs(f.sideM / YARD_M - (sides[i] ?? 0))).toBeLessThan(0.15));
+    bent.slice(1).forEach((f, i) => {
+      expect(Math.abs((f.carryM - straight.carryM) / YARD_M - (losses[i] ?? 0))).toBeLessThan(0.15);
+    });
+  });
+
+  test('the roughness under a forecast hardly matters: a 7-iron’s head wind of 10 mph is 16.5 to 18 yd', () => {
+    const [, , , iron] = launches;
+    if (iron === undefined) throw new Error('no such launch');
+    const lost = (roughnessM: number): number =>
+      (fly(iron, airAt()).carryM - fly(iron, { ...airAt(), tailMps: -10 * MPH_MPS, roughnessM }).carryM) / YARD_M;
+    expect(lost(0.005)).toBeCloseTo(16.5, 0);
+    expect(lost(0.5)).toBeCloseTo(18, 0);
+  });
+
+  test('the rules bodies’ limit of distance: 176 mph, 10 degrees, 2520 rpm at 75 °F carries 290 and ends at 316 yd on firm turf', () => {
+    const f = fly(launchOf(176, 10, 2520), airAt({ temperatureC: 23.9 }));
+    expect(f.carryM / YARD_M).toBeCloseTo(290, -0.3);
+    const { runM } = runOut(touchdownOf(f), () => ({ surface: 'fairway' }), { firmness: 'firm' });
+    expect((f.carryM + runM) / YARD_M).toBeCloseTo(316.4, -0.5);
   });
 });

@@ -1,15 +1,25 @@
 import { describe, expect, test } from 'vitest';
+import type { Launch } from '../flight/launch.ts';
 import { LIE_EFFECTS } from '../flight/strike.ts';
 import { YARD_M } from '../quantity/units.ts';
 import { CALM, type Day, REFERENCE, stationHpa } from './day.ts';
-import { numberOfDistance, numberToday, type PlaysLike, type StrokeToday, type SwingKnown } from './todaysNumber.ts';
+import type { SwingKnown } from '../flight/known.ts';
+import { numberOfDistance, numberToday, type PlaysLike, type StrokeToday } from './todaysNumber.ts';
 
-const SEVEN: SwingKnown = { carryM: 155 * YARD_M, loftDeg: 34 };
+const SEVEN = { carryM: 155 * YARD_M, loftDeg: 34 };
 const LEVEL: StrokeToday = { bearingDeg: 0, heightM: 0 };
 const MPH_10 = 4.4704;
 
-function number(day: Partial<Day> = {}, swing: Partial<SwingKnown> = {}, stroke: Partial<StrokeToday> = {}): PlaysLike {
-  const found = numberToday({ ...SEVEN, ...swing }, { ...LEVEL, ...stroke }, { ...REFERENCE, ...day });
+function number(
+  day: Partial<Day> = {},
+  swing: { readonly tag?: 'low' | 'normal' | 'high'; readonly launch?: Launch } = {},
+  stroke: Partial<StrokeToday> = {},
+): PlaysLike {
+  const found = numberToday(
+    { ...SEVEN, ...swing } satisfies SwingKnown,
+    { ...LEVEL, ...stroke },
+    { ...REFERENCE, ...day },
+  );
   if (found === undefined) throw new Error('no number');
   return found;
 }
@@ -17,7 +27,7 @@ function number(day: Partial<Day> = {}, swing: Partial<SwingKnown> = {}, stroke:
 const from = (fromDeg: number, speedMps = MPH_10, heightM = 10): Pick<Day, 'wind'> => ({
   wind: { ...CALM, speedMps, fromDeg, heightM },
 });
-const half = (n: PlaysLike): number => (n.wind.hi80 - n.wind.lo80) / 2;
+const half = (n: PlaysLike): number => (n.doubt.wind.hi80 - n.doubt.wind.lo80) / 2;
 
 describe('today’s number of a swing', () => {
   test('on the reference day it lands as far as it plays, with nothing to add and nothing in doubt', () => {
@@ -47,7 +57,7 @@ describe('today’s number of a swing', () => {
 
   test('the wind’s part carries its doubt: less with a word on the flight, more with gusts, none when all is measured', () => {
     const head = number(from(0));
-    expect(head.wind.mean).toBe(head.windM);
+    expect(head.doubt.wind.mean).toBe(head.windM);
     expect(half(head) / head.windM).toBeGreaterThan(0.35);
     expect(half(head) / head.windM).toBeLessThan(0.65);
     const told = number(from(0), { tag: 'normal' });
@@ -67,9 +77,25 @@ describe('today’s number of a swing', () => {
     expect((100 * number({ temperatureC: 10 }).airM) / SEVEN.carryM).toBeCloseTo(1.9, 0);
   });
 
+  test('without a measured launch the altitude’s part is known to about a third, ten degrees to under a yard', () => {
+    const sdM = (d: { readonly mean: number; readonly hi80: number }): number => (d.hi80 - d.mean) / 1.28155;
+    const high = number({ stationHpa: stationHpa(1013.25, 1000) });
+    expect(sdM(high.doubt.air) / Math.abs(high.airM)).toBeGreaterThan(0.25);
+    expect(sdM(high.doubt.air) / Math.abs(high.airM)).toBeLessThan(0.37);
+    expect(sdM(number({ temperatureC: 10 }).doubt.air)).toBeLessThan(YARD_M);
+    expect(sdM(number({}, {}, { heightM: 10 }).doubt.slope) / YARD_M).toBeCloseTo(3, 0);
+  });
+
   test('ground 10 m up is about 11 yd, 10 m down about 10', () => {
     expect(number({}, {}, { heightM: 10 }).slopeM / YARD_M).toBeCloseTo(11.1, -0.2);
     expect(number({}, {}, { heightM: -10 }).slopeM / YARD_M).toBeCloseTo(-9.6, -0.2);
+  });
+
+  test('from a ball speed alone it plays the carry that the model gives', () => {
+    const n = numberToday({ speedMps: 51.3, loftDeg: 34 }, LEVEL, { ...REFERENCE, ...from(0) });
+    expect(n?.playsM ?? 0).toBeGreaterThan(0.97 * SEVEN.carryM);
+    expect(n?.playsM ?? 0).toBeLessThan(1.03 * SEVEN.carryM);
+    expect(n === undefined ? 0 : half(n)).toBeGreaterThan(0.3 * (n?.windM ?? 0));
   });
 
   test('a carry that the loft cannot have has no number, and neither has ground that the ball does not rise to', () => {

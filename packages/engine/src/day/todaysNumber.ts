@@ -1,19 +1,12 @@
 import { calibrate, landedAtM } from '../flight/calibrate.ts';
-import { type FlightTag, launchFamily, measuredFamily, TAG_SHIFT } from '../flight/family.ts';
+import { type FlightTag, launchFamily, TAG_SHIFT } from '../flight/family.ts';
+import { launchesKnown, type SwingKnown } from '../flight/known.ts';
 import { flyInto } from '../flight/fly.ts';
 import { emptyFlight, type FlightAir, type Launch } from '../flight/launch.ts';
 import { type LaunchEffect, withEffect } from '../flight/strike.ts';
-import { type Doubted, doubted, familiesOf, launchesOf } from '../flight/variants.ts';
+import { type Doubted, doubted } from '../flight/variants.ts';
 import { airOf, type Day, stillAirOf, windSdMps } from './day.ts';
 import { REFERENCE_CONDITIONS } from './normalise.ts';
-
-/** A club and swing as far as its flight is known: its carry on the reference day and loft, and a tag or a measured launch besides. */
-export interface SwingKnown {
-  readonly carryM: number;
-  readonly loftDeg: number;
-  readonly tag?: FlightTag;
-  readonly launch?: Launch;
-}
 
 /** How a stroke is played today: in which direction, to ground how far above the ball, from what lie (clean unless said). */
 export interface StrokeToday {
@@ -24,55 +17,72 @@ export interface StrokeToday {
 
 /** Where a swing lands today, and what makes it play like its carry on the reference day. The parts add up to `playsM`. */
 export interface PlaysLike {
+  /** From the ball to where it lands, in a straight line. */
   readonly toLandingM: number;
   readonly windM: number;
   readonly slopeM: number;
   readonly airM: number;
   readonly lieM: number;
   readonly playsM: number;
-  /** The wind's part with its doubt: how high the ball flies, and how the wind varies. */
-  readonly wind: Doubted;
+  /** The same parts with what is not known of the ball's flight; the wind's also with how it varies. */
+  readonly doubt: { readonly wind: Doubted; readonly slope: Doubted; readonly air: Doubted };
 }
 
 /**
- * Today's number of a swing: its launch is flown in the reference air, then with the day's air, the slope, the wind and the lie brought in in this
- * order; each part is what the carry loses to it, so that landing and parts add up to the carry that it plays like. `undefined` when
+ * Today's number of a swing: its launch is flown in the reference air, then the day's air, the slope, the wind and the lie are brought in, in
+ * this order; each part is what the carry loses to it, so that landing and parts add up to the carry that it plays like. `undefined` when
  * no launch has that carry, or the ball does not rise to where it is to land.
  */
 export function numberToday(swing: SwingKnown, stroke: StrokeToday, day: Day): PlaysLike | undefined {
-  const { carryM, loftDeg } = swing;
-  const families = swing.launch === undefined ? familiesOf(loftDeg, swing.tag) : [measuredFamily(swing.launch)];
-  const launches = launchesOf(families, carryM, loftDeg, REFERENCE_CONDITIONS);
-  const [central] = launches;
-  if (central === undefined) return undefined;
   const still = stillAirOf(day);
   const air = airOf(day, stroke.bearingDeg);
   const { heightM, lie } = stroke;
-
-  const inAirM = carriedM(central, still, 0);
-  const onSlopeM = carriedM(central, still, heightM);
-  const inWindM = carriedM(central, air, heightM);
-  const toLandingM = lie === undefined ? inWindM : carriedM(withEffect(central, lie), air, heightM);
-  if (toLandingM === 0 || onSlopeM === 0) return undefined;
-  const windM = onSlopeM - inWindM;
-  const winds = launches.map((launch) => carriedM(launch, still, heightM) - carriedM(launch, air, heightM));
+  const carries = launchesKnown(swing, REFERENCE_CONDITIONS).map((launch) => ({
+    launch,
+    referenceM: carriedM(launch, REFERENCE_CONDITIONS.air, 0),
+    inAirM: carriedM(launch, still, 0),
+    onSlopeM: carriedM(launch, still, heightM),
+    inWindM: carriedM(launch, air, heightM),
+  }));
+  const [central] = carries;
+  if (central === undefined) return undefined;
+  const { launch, inAirM, onSlopeM, inWindM } = central;
+  const toLandingM = lie === undefined ? inWindM : carriedM(withEffect(launch, lie), air, heightM);
+  if (toLandingM === 0 || inWindM === 0 || onSlopeM === 0) return undefined;
+  const playsM = ('carryM' in swing ? swing.carryM : undefined) ?? central.referenceM;
+  const parts = { windM: onSlopeM - inWindM, slopeM: inAirM - onSlopeM, airM: playsM - inAirM };
+  const landed = carries.filter((c) => c.onSlopeM > 0 && c.inWindM > 0);
+  const asTheWindVaries = inWindM - carriedM(launch, stronger(air, day), heightM);
   return {
     toLandingM,
-    windM,
-    slopeM: inAirM - onSlopeM,
-    airM: carryM - inAirM,
+    ...parts,
     lieM: inWindM - toLandingM,
-    playsM: carryM,
-    wind: doubted(windM, winds, inWindM - carriedM(central, stronger(air, day), heightM)),
+    playsM,
+    doubt: {
+      wind: doubted(
+        parts.windM,
+        landed.map((c) => c.onSlopeM - c.inWindM),
+        asTheWindVaries,
+      ),
+      slope: doubted(
+        parts.slopeM,
+        landed.map((c) => c.inAirM - c.onSlopeM),
+      ),
+      air: doubted(
+        parts.airM,
+        landed.map((c) => c.referenceM - c.inAirM),
+      ),
+    },
   };
 }
 
 const CLOSE_M = 1e-3;
 const MOST_TRIES = 40;
+const WIDEN = 1.2;
 
 /**
  * Today's number of a distance: the swing of the ladder that lands there today. `loftOf` gives the loft of the club that a player carries
- * so far with on the reference day; more carry lands further, so the root is the only one. `undefined` when none lands there.
+ * so far with on the reference day, within 8 to 64 degrees; more carry lands further, so the root is the only one. `undefined` when none lands there.
  */
 export function numberOfDistance(
   toLandingM: number,
@@ -86,12 +96,12 @@ export function numberOfDistance(
     const loftDeg = loftOf(carryM);
     const found = calibrate(launchFamily(loftDeg, TAG_SHIFT[tag ?? 'normal']), carryM, loftDeg, REFERENCE_CONDITIONS);
     if (found.status === 'too far') return Number.NaN;
-    if (found.status === 'too short') return 0;
+    if (found.status !== 'found') return 0;
     const launch = stroke.lie === undefined ? found.launch : withEffect(found.launch, stroke.lie);
     return carriedM(launch, air, stroke.heightM);
   };
   let [lo, hi] = [0, toLandingM];
-  while (landsM(hi) < toLandingM) [lo, hi] = [hi, hi * 1.2];
+  for (let i = 0; i < MOST_TRIES && landsM(hi) < toLandingM; i++) [lo, hi] = [hi, hi * WIDEN];
   for (let i = 0; i < MOST_TRIES && hi - lo > CLOSE_M; i++) {
     const carryM = (lo + hi) / 2;
     if (landsM(carryM) < toLandingM) lo = carryM;

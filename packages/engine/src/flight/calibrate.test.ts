@@ -3,8 +3,9 @@ import { YARD_M } from '../quantity/units.ts';
 import { calibrate, launchTo } from './calibrate.ts';
 import { launchFamily, measuredFamily, TAG_SHIFT } from './family.ts';
 import { fly } from './fly.ts';
+import { launchesKnown } from './known.ts';
 import { AIR_15C, launchFor, MPH_MPS } from './testdata/launches.ts';
-import { doubted, familiesOf, launchesOf } from './variants.ts';
+import { doubted } from './variants.ts';
 
 describe('a launch from a carry and a loft', () => {
   test.each([
@@ -67,6 +68,31 @@ describe('a launch from a carry and a loft', () => {
     expect(found.launch).toMatchObject({ launchDeg: 18, spinRpm: 6100, axisDeg: -3 });
   });
 
+  test('whatever is asked, a flight is found that meets it to a millimetre, or it is said that none does', () => {
+    const statuses = new Set<string>();
+    for (const loftDeg of [10, 25, 40, 56]) {
+      for (const carryM of [6, 40, 120, 230]) {
+        for (const heightM of [-30, 0, 20]) {
+          for (const fromDeg of [0, 60, 120, 180]) {
+            const rad = (fromDeg * Math.PI) / 180;
+            const air = { ...AIR_15C, tailMps: -18 * Math.cos(rad), rightMps: 18 * Math.sin(rad) };
+            const found = launchTo({ alongM: carryM, acrossM: carryM / 20 }, launchFamily(loftDeg), loftDeg, {
+              air,
+              heightM,
+            });
+            statuses.add(found.status);
+            if (found.status !== 'found') continue;
+            const f = fly(found.launch, air, heightM);
+            expect(Math.hypot(f.carryM - carryM, f.sideM - carryM / 20)).toBeLessThan(2e-3);
+          }
+        }
+      }
+    }
+    expect(statuses).toContain('found');
+    expect(statuses).toContain('unmet');
+    expect(statuses).toContain('too far');
+  });
+
   test('a place to the side in a cross wind is met to a millimetre', () => {
     const air = { ...AIR_15C, tailMps: -3, rightMps: 6 };
     const found = launchTo({ alongM: 150, acrossM: -9 }, launchFamily(30), 30, { air, heightM: -6 });
@@ -113,7 +139,7 @@ const SENSITIVITY = [
 
 describe('what a carry leaves open', () => {
   test.each(SENSITIVITY)('%s', (_, carryYd, loftDeg, head, tail, cross, up) => {
-    const launches = launchesOf(familiesOf(loftDeg), carryYd * YARD_M, loftDeg, { air: AIR_15C });
+    const launches = launchesKnown({ carryM: carryYd * YARD_M, loftDeg }, { air: AIR_15C });
     expect(launches).toHaveLength(9);
     const mps = 10 * MPH_MPS;
     const seen = (
@@ -136,11 +162,27 @@ describe('what a carry leaves open', () => {
     seen((l) => carried(l, {}, 10), up, 0.9);
   });
 
+  test('a measured launch leaves nothing open; its speed is set to a carry when there is one', () => {
+    const launch = { speedMps: 50, launchDeg: 18, spinRpm: 6100 };
+    expect(launchesKnown({ launch, loftDeg: 34 }, { air: AIR_15C })).toEqual([launch]);
+    const [set, ...more] = launchesKnown({ launch, loftDeg: 34, carryM: 150 }, { air: AIR_15C });
+    expect(more).toEqual([]);
+    expect(set).toMatchObject({ launchDeg: 18, spinRpm: 6100 });
+    expect(set?.speedMps).toBeGreaterThan(50);
+  });
+
+  test('a ball speed and a loft leave launch and spin open about the family’s own', () => {
+    const launches = launchesKnown({ speedMps: 50, loftDeg: 34 }, { air: AIR_15C });
+    expect(launches).toHaveLength(9);
+    expect(new Set(launches.map((l) => l.speedMps))).toEqual(new Set([50]));
+    expect(launches[0]).toEqual(launchFamily(34)(50));
+    expect(launchesKnown({ carryM: 400, loftDeg: 34 }, { air: AIR_15C })).toEqual([]);
+  });
+
   test('a word on how high the ball flies takes most of the doubt away', () => {
     const spread = (tag?: 'normal'): number => {
-      const all = launchesOf(familiesOf(34, tag), 140, 34, { air: AIR_15C }).map(
-        (l) => fly(l, { ...AIR_15C, tailMps: -4.5 }).carryM,
-      );
+      const known = { carryM: 140, loftDeg: 34, ...(tag === undefined ? {} : { tag }) };
+      const all = launchesKnown(known, { air: AIR_15C }).map((l) => fly(l, { ...AIR_15C, tailMps: -4.5 }).carryM);
       const { lo80, hi80 } = doubted(0, all);
       return hi80 - lo80;
     };

@@ -6,7 +6,9 @@ import { emptyFlight, type Flight, type FlightAir, type Launch } from './launch.
 export type Calibrated =
   | { readonly status: 'found'; readonly launch: Launch; readonly flights: number }
   | { readonly status: 'too far'; readonly mostM: number }
-  | { readonly status: 'too short'; readonly leastM: number };
+  | { readonly status: 'too short'; readonly leastM: number }
+  /** No flight comes closer than this: ground that slow balls do not rise to, or a wind that carries them off. */
+  | { readonly status: 'unmet'; readonly missM: number };
 
 /** Where a ball flew: the air, and how far above the ball the ground was that it came down on (nought unless said). */
 export interface Conditions {
@@ -18,6 +20,8 @@ const SLOWEST_MPS = 8;
 /** Share of a tournament player's speed that no player's ball goes beyond. */
 const FASTEST = 1.35;
 const CLOSE_M = 1e-4;
+/** What is further off than this was not met. */
+const MET_M = 1e-3;
 const MOST_FLIGHTS = 60;
 /** About how much speed a metre of carry takes; the bracket's other end is sought half as far again. */
 const MPS_PER_M = 0.25;
@@ -68,7 +72,9 @@ export function calibrate(family: LaunchFamily, carryM: number, loftDeg: number,
       kept = -1;
     }
   }
-  return { status: 'found', launch: family(speed), flights };
+  return Math.abs(missed) > MET_M
+    ? { status: 'unmet', missM: Math.abs(missed) }
+    : { status: 'found', launch: family(speed), flights };
 }
 
 /** A place relative to the ball: metres along the target line and to its right. */
@@ -100,7 +106,9 @@ export function launchTo(place: Landing, family: LaunchFamily, loftDeg: number, 
     flyInto(out, found.launch, where.air, where.heightM);
     flights += found.flights + 1;
     const offRad = wantedRad - Math.atan2(out.sideM, out.carryM);
-    if (Math.abs(offRad) * wantedM <= CLOSE_M || i === MOST_TURNS) return { ...found, flights };
+    const missM = Math.abs(offRad) * wantedM;
+    if (missM <= CLOSE_M) return { ...found, flights };
+    if (i === MOST_TURNS) return { status: 'unmet', missM };
     turnDeg += (offRad * 180) / Math.PI;
   }
 }

@@ -56,6 +56,9 @@ export const emptyFlight = (): Flight => ({
 /** Speed at landing. */
 export const landingSpeedMps = (f: Flight): number => Math.hypot(f.alongMps, f.upMps, f.rightMps);
 
+/** Direction over the ground at landing, degrees to the right of the target line: the way the ball runs on. */
+export const headingDeg = (f: Flight): number => (Math.atan2(f.rightMps, f.alongMps) * 180) / Math.PI;
+
 /** Angle below the horizon at landing, degrees. */
 export const descentDeg = (f: Flight): number =>
   (Math.atan2(-f.upMps, Math.hypot(f.alongMps, f.rightMps)) * 180) / Math.PI;

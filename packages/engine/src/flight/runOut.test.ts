@@ -15,19 +15,20 @@ const LAUNCHES: readonly Launch[] = [
   launchOf(137, 14.5, 6400),
   launchOf(125, 18, 7500),
   launchOf(108, 22.3, 9327),
+  launchOf(91.4, 19.5, 4900),
 ];
 const [DRIVE = launchOf(171, 10.4, 2550)] = LAUNCHES;
 const drive = touchdownOf(fly(DRIVE, AIR_15C));
 
 /** Runs of an independent implementation, yards: rows of the surfaces, columns of the launches. */
 const RUNS = [
-  ['green', 'normal', [19, 22, 12.8, 3.6, 2.1, 2.4]],
-  ['green', 'firm', [28, 31, 19, 6.4, 3.7, 3.6]],
-  ['green', 'soft', [5, 9, 4.2, 0.7, 0, -0.3]],
-  ['fairway', 'normal', [18, 21, 11.7, 3.0, 2.0, 2.2]],
-  ['fairway', 'firm', [27, 29, 17.6, 5.1, 3.2, 3.3]],
-  ['fairway', 'soft', [7, 11, 4.9, 0.9, 0.1, 0.1]],
-  ['rough', 'normal', [4, 7, 2.8, 0.5, 0, -0.5]],
+  ['green', 'normal', [19, 22, 12.8, 3.6, 2.1, 2.4, 13]],
+  ['green', 'firm', [28, 31, 19, 6.4, 3.7, 3.6, 18]],
+  ['green', 'soft', [5, 9, 4.2, 0.7, 0, -0.3, 5.7]],
+  ['fairway', 'normal', [18, 21, 11.7, 3.0, 2.0, 2.2, 12]],
+  ['fairway', 'firm', [27, 29, 17.6, 5.1, 3.2, 3.3, 17]],
+  ['fairway', 'soft', [7, 11, 4.9, 0.9, 0.1, 0.1, 6]],
+  ['rough', 'normal', [4, 7, 2.8, 0.5, 0, -0.5, 4]],
 ] as const;
 
 describe('run', () => {

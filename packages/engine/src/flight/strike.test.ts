@@ -7,6 +7,7 @@ import {
   attackDeg,
   DRIVER_HEAD,
   driverStrike,
+  effectToday,
   HARD_LIES,
   ironStrike,
   LIE_EFFECTS,
@@ -40,7 +41,13 @@ describe('a lie', () => {
     }
   });
 
-  test('uphill launches higher and carries less high a club as steep; a ball above the feet starts to the near side', () => {
+  test('is lifted and placed under preferred lies, on short grass alone', () => {
+    expect(effectToday('bare', 'fairway', { preferredLies: true })).toBeUndefined();
+    expect(effectToday('bare', 'fairway', {})).toBe(LIE_EFFECTS.bare);
+    expect(effectToday('flyer', 'rough', { preferredLies: true })).toBe(LIE_EFFECTS.flyer);
+  });
+
+  test('uphill launches higher; a ball above the feet starts to the near side', () => {
     const up = withEffect(SEVEN_IRON, slopeEffect(5, 0, 34, -1));
     expect(up.launchDeg).toBeCloseTo(SEVEN_IRON.launchDeg + 5, 12);
     expect(up.azimuthDeg).toBeCloseTo(0, 12);

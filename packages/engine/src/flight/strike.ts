@@ -1,5 +1,7 @@
+import type { Surface } from '../quantity/lies.ts';
 import { BALL_MASS_KG } from './aerodynamics.ts';
 import type { Launch } from './launch.ts';
+import type { GroundToday } from './surfaces.ts';
 
 /** How a lie or a strike changes a clean launch, and where each figure comes from; `assumed` where no measurement was found. */
 export interface LaunchEffect {
@@ -36,6 +38,12 @@ export const LIE_EFFECTS: { readonly [L in HardLie]: LaunchEffect } = {
   },
   bare: { ...UNCHANGED, source: 'taken as a clean lie: no measurement found', assumed: true },
 };
+
+/**
+ * What a lie does to a launch today; nothing where the ball may be lifted and placed, which is on short grass under preferred lies.
+ */
+export const effectToday = (lie: HardLie, on: Surface, today: GroundToday): LaunchEffect | undefined =>
+  today.preferredLies && (on === 'fairway' || on === 'tee') ? undefined : LIE_EFFECTS[lie];
 
 /**
  * Standing on a slope. Uphill (positive) the club swings along the ground, so the slope is added to the launch: assumed whole. A ball

@@ -1,6 +1,4 @@
-import { calibrate, type Conditions } from './calibrate.ts';
 import { type FlightTag, launchFamily, type LaunchFamily, type LaunchShift, TAG_SHIFT } from './family.ts';
-import type { Launch } from './launch.ts';
 
 /** What a carry leaves open of the launch: degrees and share of spin to either side. */
 const OPEN_FROM_CARRY: LaunchShift = { launchDeg: 3, spin: 0.25 };
@@ -23,18 +21,6 @@ export function familiesOf(loftDeg: number, tag?: FlightTag): readonly LaunchFam
     ),
   );
 }
-
-/** The launches of those families that give the stated carry where it was measured; none of those that cannot reach it. */
-export const launchesOf = (
-  families: readonly LaunchFamily[],
-  carryM: number,
-  loftDeg: number,
-  where: Conditions,
-): Launch[] =>
-  families.flatMap((family) => {
-    const found = calibrate(family, carryM, loftDeg, where);
-    return found.status === 'found' ? [found.launch] : [];
-  });
 
 /** A figure with its doubt: 80 in 100. */
 export interface Doubted {
