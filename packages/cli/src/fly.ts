@@ -33,6 +33,9 @@ export const fly: Command = {
   run: runFly,
 };
 
+/** One ball has time for the finest steps. */
+const FINE_STEP_S = 0.01;
+
 async function runFly(given: Given, io: Io): Promise<number> {
   if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
   const units = unitsOf(given);
@@ -52,7 +55,7 @@ async function runFly(given: Given, io: Io): Promise<number> {
   tellFaults(door.faults, io, 'fly');
   if (door.faults.length > 0) return 1;
 
-  const flight = flown(launch, airOf(day, bearingDeg), targetHeightM);
+  const flight = flown(launch, airOf(day, bearingDeg), targetHeightM, FINE_STEP_S);
   if (!flight.landed) {
     const found = `a ball that rises ${flight.apexM.toFixed(1)} m`;
     refuse(

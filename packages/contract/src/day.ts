@@ -1,26 +1,32 @@
-import { type Day, FIRMNESSES, stillAirOf } from '@leeway/engine';
+import { type Day, FIRMNESSES, POSSIBLE, type Quantity, stillAirOf } from '@leeway/engine';
 import * as z from 'zod';
+
+const within = (quantity: Quantity): z.ZodNumber => {
+  const [least, most] = POSSIBLE[quantity];
+  return z.number().min(least).max(most);
+};
 
 /** The day that a document was made for: SI units and degrees, wind by where it blows from, pressure as it is where the ball lies. */
 export const daySchema = z.strictObject({
-  windMps: z.number().min(0),
-  windFromDeg: z.number(),
+  windMps: within('windMps'),
+  windFromDeg: within('windFromDeg'),
   /** Height that the wind was measured at, and the roughness of the ground under it. */
-  windHeightM: z.number().positive(),
-  roughnessM: z.number().positive(),
-  gustMps: z.number().min(0).optional(),
-  temperatureC: z.number(),
-  altitudeM: z.number(),
-  pressureHpa: z.number().positive(),
-  humidityPercent: z.number().min(0).max(100),
+  windHeightM: within('windHeightM'),
+  roughnessM: within('roughnessM'),
+  gustMps: within('gustMps').optional(),
+  temperatureC: within('temperatureC'),
+  altitudeM: within('altitudeM'),
+  pressureHpa: within('stationHpa'),
+  humidityPercent: within('humidityPercent'),
   /** What the air weighs, from the four before. */
   densityKgM3: z.number().positive(),
   /** Absent when nobody told it: normal is assumed. */
   firmness: z.enum(FIRMNESSES).optional(),
-  greenSpeedM: z.number().positive().optional(),
+  greenSpeedM: within('greenSpeedM').optional(),
   wet: z.literal(true).optional(),
   frozen: z.literal(true).optional(),
   plugging: z.literal(true).optional(),
+  preferredLies: z.literal(true).optional(),
 });
 export type DayDocument = z.infer<typeof daySchema>;
 
@@ -45,7 +51,31 @@ export function dayDocument(day: Day): DayDocument {
     ...(ground.wet ? { wet: true as const } : {}),
     ...(ground.frozen ? { frozen: true as const } : {}),
     ...(ground.plugging ? { plugging: true as const } : {}),
+    ...(ground.preferredLies ? { preferredLies: true as const } : {}),
   };
 }
+
+/** The day that a document tells. The density is not read: it follows from the rest. */
+export const dayOf = (d: DayDocument): Day => ({
+  temperatureC: d.temperatureC,
+  stationHpa: d.pressureHpa,
+  humidityPercent: d.humidityPercent,
+  altitudeM: d.altitudeM,
+  wind: {
+    speedMps: d.windMps,
+    fromDeg: d.windFromDeg,
+    heightM: d.windHeightM,
+    roughnessM: d.roughnessM,
+    ...(d.gustMps === undefined ? {} : { gustMps: d.gustMps }),
+  },
+  ground: {
+    ...(d.firmness === undefined ? {} : { firmness: d.firmness }),
+    ...(d.greenSpeedM === undefined ? {} : { greenSpeedM: d.greenSpeedM }),
+    ...(d.wet ? { wet: true } : {}),
+    ...(d.frozen ? { frozen: true } : {}),
+    ...(d.plugging ? { plugging: true } : {}),
+    ...(d.preferredLies ? { preferredLies: true } : {}),
+  },
+});
 
 const rounded = (value: number): number => Number(value.toFixed(DECIMALS));

@@ -1,4 +1,14 @@
-import { type Day, descentDeg, type Flight, landingSpeedMps, type Launch, type RunOut, SURFACES } from '@leeway/engine';
+import {
+  type Day,
+  descentDeg,
+  type Flight,
+  headingDeg,
+  landingSpeedMps,
+  type Launch,
+  RAD_PER_DEG,
+  type RunOut,
+  SURFACES,
+} from '@leeway/engine';
 import * as z from 'zod';
 import { dayDocument, daySchema } from './day.ts';
 
@@ -31,6 +41,9 @@ export const flySchema = z.strictObject({
   landingSpinRpm: z.number().min(0),
   /** From landing to rest on `surface`, on in the direction that the ball landed in; below nought when it comes back. */
   runM: z.number(),
+  /** Where it rests: along the target line and to its right. */
+  restM: z.number(),
+  restSideM: z.number(),
   surface: z.enum(SURFACES),
   /** What nobody told and was taken as usual. */
   assumed: z.array(z.enum(['firmness', 'green speed', 'surface'])),
@@ -56,6 +69,8 @@ const DECIMALS = 4;
 /** A flown ball as its document. */
 export function flyDocument(flown: Flown): FlyDocument {
   const { flight, launch } = flown;
+  const { runM } = flown.run;
+  const heading = headingDeg(flight) * RAD_PER_DEG;
   return {
     version: FLY_VERSION,
     day: dayDocument(flown.day),
@@ -76,7 +91,9 @@ export function flyDocument(flown: Flown): FlyDocument {
     descentDeg: rounded(descentDeg(flight)),
     landingSpeedMps: rounded(landingSpeedMps(flight)),
     landingSpinRpm: rounded(flight.landingSpinRpm),
-    runM: rounded(flown.run.runM),
+    runM: rounded(runM),
+    restM: rounded(flight.carryM + runM * Math.cos(heading)),
+    restSideM: rounded(flight.sideM + runM * Math.sin(heading)),
     surface: flown.surface,
     assumed: flown.assumed,
   };
