@@ -22,8 +22,8 @@ const FLOORS = [
 /** Packages that run in the browser too. */
 const BROWSER_SAFE = ['engine', 'contract', 'chart', 'desk', 'formats', 'web'];
 
-/** Their files that run in Node alone: the adapter for worker threads, and the build of the page. */
-const NODE_ONLY = ['packages/desk/src/threads.ts', 'packages/web/build/**/*.ts'];
+/** Their files that run in Node alone: print and fonts from files, the adapter for worker threads, and the build of the page. */
+const NODE_ONLY = ['packages/chart/src/node/**/*.ts', 'packages/desk/src/threads.ts', 'packages/web/build/**/*.ts'];
 
 /** Pure, typed libraries without dependencies of their own that the engine may import. */
 const ENGINE_LIBRARIES = ['clipper2-ts'];
@@ -57,11 +57,16 @@ const byItsFiles: Ban = {
 };
 
 const laterPackages = (name: string): Ban => ({
-  regex: `^@leeway/${anyOf(PACKAGES.slice(PACKAGES.indexOf(name)))}$`,
+  regex: `^@leeway/${anyOf(PACKAGES.slice(PACKAGES.indexOf(name)))}(/|$)`,
   message: `@leeway/${name} may import only the packages before it: ${PACKAGES.join(' < ')}.`,
 });
 
 const noPlatform: Ban = { regex: '^node:', message: 'This package runs in the browser too: no Node modules.' };
+
+const noNodeFolder: Ban = {
+  regex: '^\\.\\.?/(.*/)?node/',
+  message: 'What is in node/ needs Node: only its own entries lead there.',
+};
 
 const onlyListed: Ban = {
   group: ['**', '!./**', '!../**', ...ENGINE_LIBRARIES.map((name) => `!${name}`)],
@@ -81,7 +86,7 @@ const byPackage = (name: string) =>
   bars(
     `packages/${name}`,
     [byItsFiles, laterPackages(name), noBarrel],
-    [...(BROWSER_SAFE.includes(name) ? [noPlatform] : []), ...(name === 'engine' ? [onlyListed] : [])],
+    [...(BROWSER_SAFE.includes(name) ? [noPlatform, noNodeFolder] : []), ...(name === 'engine' ? [onlyListed] : [])],
   );
 
 const byFloor = (floor: string) =>

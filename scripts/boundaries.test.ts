@@ -23,6 +23,8 @@ const PLANTED: readonly (readonly [what: string, path: string, text: string, rul
   ['Node in contract', 'contract/src/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
   ['formats in the chart', 'chart/src/a.ts', `export * from '@leeway/formats';`, 'no-restricted-imports'],
   ['Node in the chart', 'chart/src/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
+  ['Node by its own folder', 'chart/src/c.ts', `export * from './node/x.ts';`, 'no-restricted-imports'],
+  ['an entry of a later package', 'engine/src/c.ts', `export * from '@leeway/chart/pdf';`, 'no-restricted-imports'],
   ['the server in formats', 'formats/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['Node in formats', 'formats/src/b.ts', `export * from 'node:path';`, 'no-restricted-imports'],
   ['Node in the desk', 'desk/src/a.ts', `export * from 'node:fs';`, 'no-restricted-imports'],
@@ -59,6 +61,7 @@ const SOUND: readonly (readonly [path: string, text: string])[] = [
     'engine/src/value/ok.test.ts',
     `import { readFileSync } from 'node:fs';\nimport { test } from 'vitest';\nexport const both = [readFileSync, test];`,
   ],
+  ['chart/src/node/ok.ts', `export * from 'node:fs';\nexport * from 'pdfkit';\nexport * from '../x.ts';`],
   ['engine/src/index.ts', `export * from './plan/x.ts';`],
   [
     'formats/src/ok.ts',

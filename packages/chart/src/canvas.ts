@@ -1,3 +1,4 @@
+import { hundredths } from './hundredths.ts';
 import type { Dots, Layer, Line, Mark, Scene, Text } from './marks.ts';
 import type { Palette } from './palette.ts';
 import { FAMILY_LISTS } from './text/faces.ts';
@@ -14,6 +15,7 @@ export interface Brush {
   font: string;
   letterSpacing: string;
   textAlign: 'center' | 'end' | 'left' | 'right' | 'start';
+  textRendering: 'auto' | 'geometricPrecision' | 'optimizeLegibility' | 'optimizeSpeed';
   textBaseline: 'alphabetic' | 'bottom' | 'hanging' | 'ideographic' | 'middle' | 'top';
   save(): void;
   restore(): void;
@@ -51,6 +53,7 @@ export function paint(brush: Brush, scene: Scene, { palette, layers, pixelRatio 
   brush.lineJoin = 'round';
   brush.textAlign = 'left';
   brush.textBaseline = 'alphabetic';
+  brush.textRendering = 'geometricPrecision';
   for (const mark of scene.marks)
     if (layers === undefined || layers.includes(mark.layer)) paintMark(brush, mark, palette);
   brush.restore();
@@ -109,9 +112,9 @@ function paintText(brush: Brush, mark: Text, palette: Palette): void {
   brush.font = `${font.italic ? 'italic ' : ''}${font.weight} ${font.sizePx}px ${FAMILY_LISTS[font.face]}`;
   brush.letterSpacing = `${font.trackingPx}px`;
   const { width } = brush.measureText(text);
-  brush.translate(at.x, at.y);
+  brush.translate(hundredths(at.x), hundredths(at.y));
   brush.rotate(mark.turnRad);
-  brush.translate(startPx(mark), 0);
+  brush.translate(hundredths(startPx(mark)), 0);
   if (width > 0) brush.scale(widthPx(text, font) / width, 1);
   if (haloPx > 0) {
     brush.strokeStyle = palette.sheet;

@@ -9,7 +9,7 @@ export type Palette = { readonly [R in Role]: string };
 const WHITE = '#FFFFFF';
 const BLACK = '#000000';
 
-/** In sun every text and line has a contrast of 7 : 1 or more to its ground; print has no tints, and the hatches tell. */
+/** In sun every text and line stands out by 7 : 1 or more; the open dots of the rough carry none. Print has no tints: the hatches tell. */
 export const PALETTES: { readonly [L in Light]: Palette } = {
   paper: {
     paper: '#F6F4EC',

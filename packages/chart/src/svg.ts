@@ -1,3 +1,4 @@
+import { hundredths } from './hundredths.ts';
 import { LAYERS, type Line, type Mark, type Scene, type Text } from './marks.ts';
 import { type Palette, PALETTES } from './palette.ts';
 import { FAMILY_LISTS } from './text/faces.ts';
@@ -19,7 +20,7 @@ export function svg(scene: Scene, { palette = PALETTES.paper, faces = '' }: SvgO
   });
   const name = escaped(scene.title);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${name}" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${name}" text-rendering="geometricPrecision" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}">`,
     `<title>${name}</title>`,
     `<desc>${escaped(scene.description)}</desc>`,
     ...(faces === '' ? [] : [`<style>${faces}</style>`]),
@@ -85,8 +86,7 @@ function text(mark: Text, palette: Palette): string {
 const paths = (lines: readonly Line[], closed: boolean): string =>
   lines.map((l) => `M${l.map((p) => `${n(p.x)} ${n(p.y)}`).join('L')}${closed ? 'z' : ''}`).join('');
 
-/** At most two decimals: a fiftieth of a pixel is not seen. */
-const n = (value: number): string => String(Math.round(value * 100) / 100 + 0);
+const n = (px: number): string => String(hundredths(px));
 
 const ENTITIES: { readonly [letter: string]: string } = {
   '&': '&amp;',

@@ -52,6 +52,25 @@ describe('leeway chart', () => {
     expect(svg).toContain('>metres</text>');
   });
 
+  test('writes a PDF by its ending, in print unless another light is asked for', async () => {
+    const [print, sun] = [join(folder, 'ground.PDF'), join(folder, 'sun.pdf')];
+    expect((await run(...ground, '--out', print)).out).toMatch(/^Chart of Hole 4\n/);
+    await run(...ground, '--out', sun, '--light', 'sun');
+    const bytes = await readFile(print);
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(bytes.equals(await readFile(sun))).toBe(false);
+  });
+
+  test('writes an SVG with its fonts inside, on paper unless another light is asked for', async () => {
+    const [paper, print] = [join(folder, 'paper.svg'), join(folder, 'print.svg')];
+    await run(...ground, '--out', paper);
+    await run(...ground, '--out', print, '--light', 'print');
+    const text = await readFile(paper, 'utf8');
+    expect(text).toContain(`@font-face{font-family:'Libre Caslon Text'`);
+    expect(text).toContain('stroke="#2C6079"');
+    expect(await readFile(print, 'utf8')).not.toContain('#2C6079');
+  });
+
   test('leaves an existing file alone unless forced', async () => {
     const out = join(folder, 'kept.svg');
     await writeFile(out, 'mine');
@@ -75,6 +94,12 @@ describe('leeway chart', () => {
   test('says what a wrong usage lacks', async () => {
     await expect(run('--ground', files.ground, '--out', 'x.svg')).rejects.toThrow(new Usage('--hole is needed'));
     await expect(run(...ground)).rejects.toThrow(new Usage('--out is needed'));
+    await expect(run(...ground, '--out', 'x.png')).rejects.toThrow(
+      new Usage('--out: found "x.png"; expected a name that ends in .svg or .pdf'),
+    );
+    await expect(run(...ground, '--out', 'x.svg', '--light', 'dark')).rejects.toThrow(
+      new Usage('--light: found "dark"; expected paper, sun or print'),
+    );
     await expect(run(...ground, '--shot', '2', '--out', 'x.svg')).rejects.toThrow(Usage);
   });
 });

@@ -1,4 +1,4 @@
-import { type Charted, scene, svg } from '@leeway/chart';
+import { type Charted, type Light, PALETTES, type Scene, scene, svg } from '@leeway/chart';
 import type { GroundFile } from '@leeway/contract';
 import { type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
@@ -17,11 +17,11 @@ export const chart: Command = {
   name: 'chart',
   summary: 'draw a hole as a chart, with stroke contours, pattern, spot and room when a player is given',
   usage: [
-    'leeway chart --ground FILE --hole N [--player FILE] [--shot K] [--flag PLACE] [--units yd|m] --out FILE.svg [--force]',
+    'leeway chart --ground FILE --hole N [--player FILE] [--shot K] [--flag PLACE] [--units yd|m] [--light paper|sun|print] --out FILE.svg|FILE.pdf [--force]',
   ],
   examples: [
     'leeway chart --ground course.geojson --hole 7 --player kim.json --out hole-7.svg',
-    'leeway chart --ground course.osm --hole 7 --player kim.json --shot 2 --out approach.svg --force',
+    'leeway chart --ground course.osm --hole 7 --player kim.json --shot 2 --out approach.pdf --force',
   ],
   options: {
     ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
@@ -29,7 +29,12 @@ export const chart: Command = {
     player: { kind: 'text', value: 'FILE', help: 'the player file; without it the ground alone is drawn' },
     shot: { kind: 'text', value: 'K', help: 'the sheet of the plan’s shot K; the whole hole unless said' },
     flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
-    out: { kind: 'text', value: 'FILE', help: 'the SVG file to write' },
+    out: { kind: 'text', value: 'FILE', help: 'the file to write, SVG or PDF by its ending; the fonts are inside it' },
+    light: {
+      kind: 'text',
+      value: 'paper|sun|print',
+      help: 'the colours: paper (default for SVG), sun, or print (default for PDF), which has no tints',
+    },
     force: { kind: 'flag', help: 'replace an existing file' },
     units: UNITS_OPTION,
   },
@@ -47,6 +52,8 @@ async function runChart(given: Given, io: Io): Promise<number> {
   const units = unitsOf(given);
   needed(given, 'hole');
   const out = needed(given, 'out');
+  const form = formOf(out);
+  const light = lightOf(given) ?? (form === 'pdf' ? 'print' : 'paper');
   const shotText = given.text('shot');
   const shot = shotText === undefined ? undefined : parseWhole('shot', shotText, [1, MOST_SHOTS]);
   if (shot !== undefined && given.text('player') === undefined) throw new Usage('--shot needs --player FILE');
@@ -70,12 +77,35 @@ async function runChart(given: Given, io: Io): Promise<number> {
     SIZE,
     units,
   );
-  const faults = await writeBeside(out, svg(drawn), { force: given.flag('force') });
+  const faults = await writeBeside(out, await written(drawn, form, light), { force: given.flag('force') });
   tellFaults(faults, io, out);
   if (faults.length > 0) return 1;
   const told = { file: out, title: drawn.title, description: drawn.description };
   io.out(given.flag('json') ? `${JSON.stringify(told)}\n` : `${drawn.title}\n${drawn.description}\n`);
   return 0;
+}
+
+type Form = 'svg' | 'pdf';
+
+/** What to write, by a file's ending. Throws `Usage`. */
+function formOf(out: string): Form {
+  const ending = /\.(svg|pdf)$/i.exec(out)?.[1]?.toLowerCase();
+  if (ending === 'svg' || ending === 'pdf') return ending;
+  throw new Usage(`--out: found "${out}"; expected a name that ends in .svg or .pdf`);
+}
+
+function lightOf(given: Given): Light | undefined {
+  const text = given.text('light');
+  if (text === undefined || text === 'paper' || text === 'sun' || text === 'print') return text;
+  throw new Usage(`--light: found "${text}"; expected paper, sun or print`);
+}
+
+/** The painters and the fonts are loaded when they are needed, so that other commands start quickly. */
+async function written(drawn: Scene, form: Form, light: Light): Promise<string | Uint8Array> {
+  const palette = PALETTES[light];
+  if (form === 'pdf') return (await import('@leeway/chart/pdf')).pdf(drawn, palette);
+  const { facesOf } = await import('@leeway/chart/faces');
+  return svg(drawn, { palette, faces: await facesOf(drawn) });
 }
 
 function plannedOn({ ground, player }: ChartInput): Pick<Charted, 'choices' | 'strokesAtRest'> {

@@ -1,20 +1,5 @@
-import { fileURLToPath } from 'node:url';
 import { open } from 'fontkit';
-
-/** The cuts of the two families that charts use, by their name in the table, and where they are. */
-const CUTS = {
-  'serif 400': import.meta.resolve('@expo-google-fonts/libre-caslon-text/400Regular/LibreCaslonText_400Regular.ttf'),
-  'serif 400 italic': import.meta
-    .resolve('@expo-google-fonts/libre-caslon-text/400Regular_Italic/LibreCaslonText_400Regular_Italic.ttf'),
-  'serif 700': import.meta.resolve('@expo-google-fonts/libre-caslon-text/700Bold/LibreCaslonText_700Bold.ttf'),
-  'sans 400': import.meta
-    .resolve('@expo-google-fonts/barlow-semi-condensed/400Regular/BarlowSemiCondensed_400Regular.ttf'),
-  'sans 500': import.meta
-    .resolve('@expo-google-fonts/barlow-semi-condensed/500Medium/BarlowSemiCondensed_500Medium.ttf'),
-  'sans 600': import.meta
-    .resolve('@expo-google-fonts/barlow-semi-condensed/600SemiBold/BarlowSemiCondensed_600SemiBold.ttf'),
-  'sans 700': import.meta.resolve('@expo-google-fonts/barlow-semi-condensed/700Bold/BarlowSemiCondensed_700Bold.ttf'),
-} as const;
+import { CUTS, ttfPath } from '../node/fontFiles.ts';
 
 /** Printable ASCII, Latin-1 and the few signs beyond it. */
 const LETTERS = [
@@ -37,9 +22,9 @@ function span(from: number, to: number): number[] {
 /** The text of `widths.ts`: advance widths in thousandths of the size, from the font files. */
 export async function widthsFile(): Promise<string> {
   const rows: string[] = [];
-  for (const [cut, path] of Object.entries(CUTS)) {
-    const font = await open(fileURLToPath(path));
-    if (!('unitsPerEm' in font)) throw new Error(`${path} holds more than one font`);
+  for (const cut of CUTS) {
+    const font = await open(ttfPath(cut));
+    if (!('unitsPerEm' in font)) throw new Error(`the file of ${cut} holds more than one font`);
     const features = cut.startsWith('sans') ? ['tnum'] : [];
     const widths = LETTERS.map((letter) =>
       font.hasGlyphForCodePoint(letter)

@@ -17,3 +17,7 @@ export const FAMILY_LISTS: { readonly [F in Font['face']]: string } = {
  * `featureSettings` of its `FontFace`.
  */
 export const SANS_FEATURES = `'tnum'`;
+
+/** The name of a cut of a family, whatever its size: `sans 500`, `serif 400 italic`. */
+export const cutOf = ({ face, weight, italic }: Pick<Font, 'face' | 'weight' | 'italic'>): string =>
+  `${face} ${weight}${italic ? ' italic' : ''}`;

@@ -1,5 +1,6 @@
 import type { Font, Text } from '../marks.ts';
 import type { Quad } from '../plane/quad.ts';
+import { cutOf } from './faces.ts';
 import { LETTERS, WIDTHS } from './widths.ts';
 
 const CODES = LETTERS.split(' ').map((hex) => Number.parseInt(hex, 16));
@@ -19,8 +20,7 @@ const LETTER_UNKNOWN = -1;
  * hundredth or two: painters set every line as wide as it is measured here.
  */
 export function widthPx(text: string, font: Font): number {
-  const cut = `${font.face} ${font.weight}${font.italic ? ' italic' : ''}`;
-  const table = TABLES.get(cut);
+  const table = TABLES.get(cutOf(font));
   let thousandths = 0;
   let letters = 0;
   for (const letter of text) {
