@@ -35,3 +35,29 @@ export async function workersCpuMs(browser: Browser): Promise<number | undefined
 
 export const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+
+/** What a trace must hold for `longestTaskMs`. */
+export const TASKS = ['toplevel', '__metadata'];
+
+interface TraceEvent {
+  readonly name: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Microseconds of the thread at the processor; a slowed page's are slowed too. */
+  readonly tdur?: number;
+  readonly args?: { readonly name?: string };
+}
+
+/** Time at the processor of the longest task of the pages' main threads in a trace, ms: other work on the machine does not count. */
+export function longestTaskMs(trace: Buffer): number {
+  const { traceEvents } = JSON.parse(trace.toString()) as { readonly traceEvents: readonly TraceEvent[] };
+  const key = ({ pid, tid }: TraceEvent): string => `${pid} ${tid}`;
+  const mains = new Set(
+    traceEvents.filter((e) => e.name === 'thread_name' && e.args?.name === 'CrRendererMain').map(key),
+  );
+  const tasks = traceEvents.flatMap((e) =>
+    e.name.endsWith('RunTask') && e.tdur !== undefined && mains.has(key(e)) ? [e.tdur / 1000] : [],
+  );
+  if (tasks.length === 0) throw new Error('the trace holds no task of a page');
+  return Math.max(...tasks);
+}

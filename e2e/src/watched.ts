@@ -18,7 +18,7 @@ interface Watching {
 }
 type Watched = Window & { watching?: Watching };
 
-const LONG_MS = 50;
+export const LONG_MS = 50;
 
 /** Begins to watch the main thread and the flag's choice, from now on. */
 export async function watch(page: Page): Promise<void> {
