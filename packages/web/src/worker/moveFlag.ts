@@ -29,6 +29,8 @@ export async function settleFlag(
   shownShot(open, shot);
   const balls = open.plan.shots.slice(0, shot + 1).map(({ choice, dropped }) => ({ state: choice.from, dropped }));
   open.study.moveFlag(flag, 'settled');
+  // the choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands
+  open.plan = { ...open.plan, solution: open.study.solution };
   open.plan = await planOn(open.study, balls, turn);
   return open.plan;
 }
