@@ -1,5 +1,12 @@
 import type { BallState, Choice, HoleGround, PlanePoint } from '@leeway/engine';
 
+/** The wind that a sheet shows: where it blows from, a bearing in degrees, and whence that is known. Less than half a unit is calm. */
+export interface ShownWind {
+  readonly speedMps: number;
+  readonly fromDeg: number;
+  readonly known: 'forecast' | 'felt' | 'measured';
+}
+
 /** What a sheet is drawn from. */
 export interface Charted {
   readonly ground: HoleGround;
@@ -12,4 +19,11 @@ export interface Charted {
   readonly shot?: number;
   /** Expected strokes for a ball at rest, as a solution gives them; no contours without it. */
   readonly strokesAtRest?: (p: PlanePoint, from: BallState) => number;
+  readonly wind?: ShownWind;
+  /** A spot of the user's own, drawn beside the choice's. */
+  readonly ownSpot?: PlanePoint;
+  /** Draw the second and third choice: their lines and their spots. */
+  readonly alternatives?: boolean;
+  /** Draw the lines that hold 50, 80 and 95 balls in 100. */
+  readonly holding?: boolean;
 }

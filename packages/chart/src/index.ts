@@ -1,6 +1,7 @@
 export * from './marks.ts';
 export { type Brush, paint, type PaintOptions } from './canvas.ts';
-export type { Charted } from './charted.ts';
+export type { Charted, ShownWind } from './charted.ts';
+export { Drawing, type DrawingOptions } from './drawing.ts';
 export { groundAt } from './groundAt.ts';
 export { type Light, type Palette, PALETTES } from './palette.ts';
 export { scene } from './scene.ts';

@@ -110,6 +110,11 @@ export interface Scene {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly placing: Placing;
+  /**
+   * The first layer that may differ from the scene made before it by the same drawing: `contours` while its sheet is held, since the marks of the ground come
+   * first and stay; else, and where it is not said, the first of all.
+   */
+  readonly changedFrom?: Layer;
   readonly title: string;
   readonly description: string;
   readonly marks: readonly Mark[];

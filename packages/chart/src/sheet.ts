@@ -11,11 +11,17 @@ export interface Size {
   readonly heightPx: number;
 }
 
-/** How a piece of ground lies on paper. */
-export interface Sheet {
-  readonly kind: 'hole' | 'shot';
+/** What a sheet is made for. */
+export interface Format {
   readonly size: Size;
   readonly units: Units;
+  /** A phone's sheet: cropped to the end of the shot, larger figures, nothing on it that is not needed there. */
+  readonly phone: boolean;
+}
+
+/** How a piece of ground lies on paper. */
+export interface Sheet extends Format {
+  readonly kind: 'hole' | 'shot';
   /** Metres of one unit. */
   readonly unitM: number;
   /** Inside the frame. */
@@ -32,41 +38,48 @@ export interface Sheet {
 const FRAME_PX = 13;
 /** Room kept round what must be on the sheet: left, right, above, below. */
 const MARGIN = { sidePx: 46, topPx: 48, bottomPx: 56 };
+const PHONE_MARGIN = { sidePx: 34, topPx: 40, bottomPx: 24 };
 /** A hole sheet shows the areas of this many metres round the line. */
 const BESIDE_M = 55;
 /** No sheet is drawn larger than this. */
 const LARGEST_PX_PER_M = 5;
-/** Ground shown either side of a shot's line, at least. */
+/** Ground shown either side of a shot's end, at least. */
 const BESIDE_SHOT_M = 45;
+/** On a phone: ground shown round the spot, at least. */
+const ROUND_SPOT_M = 26;
 
 /** The sheet of a whole hole, tee below, straight up to the flag. */
-export function holeSheet(ground: HoleGround, size: Size, units: Units): Sheet {
+export function holeSheet(ground: HoleGround, format: Format): Sheet {
   const near = (ring: Ring): PlanePoint[] => ring.filter((p) => distanceToLineM(p, ground.line) < BESIDE_M);
   const shown = ground.areas.flatMap((a) => [...near(a.polygon.outer), ...a.polygon.inner.flatMap(near)]);
   const up = bearingRad(ground.ball, ground.flag);
-  return fitted('hole', size, units, up, ground.ball, [...ground.line, ground.ball, ground.flag, ...shown]);
+  return fitted('hole', format, up, ground.ball, [...ground.line, ground.ball, ground.flag, ...shown]);
 }
 
-/** The sheet of one shot, straight up: to the flag if the shot goes near it, else to the spot. */
-export function shotSheet(ground: HoleGround, shot: ShotMarks, size: Size, units: Units): Sheet {
+/** The sheet of one shot, straight up: to the flag if the shot goes near it, with all of the green, else to the spot. */
+export function shotSheet(ground: HoleGround, shot: ShotMarks, format: Format): Sheet {
   const from = shot.choice.from.at;
   const { spot } = shot.choice.answer;
   const toFlag = distanceM(spot, ground.flag) < 0.35 * distanceM(from, ground.flag);
-  const up = bearingRad(from, toFlag ? ground.flag : spot);
-  const middle = toFlag ? ground.flag : spot;
-  const sides = [-BESIDE_SHOT_M, BESIDE_SHOT_M].map((m) => placeAt(middle, up, 25, m));
+  const end = toFlag ? ground.flag : spot;
+  const up = bearingRad(from, end);
+  const green = toFlag ? ground.areas.filter((a) => a.surface === 'green').flatMap((a) => a.polygon.outer) : [];
   const arms = shot.arms.map((arm) => placeAt(spot, arm.bearingRad, (arm.ticksM.at(-1) ?? 0) + 5));
-  return fitted('shot', size, units, up, from, [from, spot, middle, ...sides, ...arms]);
+  const round = format.phone
+    ? [0, 1, 2, 3].map((i) => placeAt(spot, up + (i * Math.PI) / 2, ROUND_SPOT_M))
+    : [from, ...[-BESIDE_SHOT_M, BESIDE_SHOT_M].map((m) => placeAt(end, up, 25, m))];
+  return fitted('shot', format, up, from, [spot, end, ...green, ...arms, ...round]);
 }
 
 function fitted(
   kind: Sheet['kind'],
-  size: Size,
-  units: Units,
+  format: Format,
   upRad: number,
   ball: PlanePoint,
   shown: readonly PlanePoint[],
 ): Sheet {
+  const { size, units, phone } = format;
+  const margin = phone ? PHONE_MARGIN : MARGIN;
   const inner = { left: FRAME_PX, top: FRAME_PX, right: size.widthPx - FRAME_PX, bottom: size.heightPx - FRAME_PX };
   const [sin, cos] = [Math.sin(upRad), Math.cos(upRad)];
   const along = shown.map((p) => p.eastM * sin + p.northM * cos);
@@ -75,16 +88,17 @@ function fitted(
   const [left, right] = [Math.min(...across), Math.max(...across)];
   const pxPerM = Math.min(
     LARGEST_PX_PER_M,
-    (inner.right - inner.left - 2 * MARGIN.sidePx) / (right - left),
-    (inner.bottom - inner.top - MARGIN.topPx - MARGIN.bottomPx) / (high - low),
+    (inner.right - inner.left - 2 * margin.sidePx) / (right - left),
+    (inner.bottom - inner.top - margin.topPx - margin.bottomPx) / (high - low),
   );
   const middleX = (inner.left + inner.right) / 2;
-  const middleY = (inner.top + MARGIN.topPx + inner.bottom - MARGIN.bottomPx) / 2;
+  const middleY = (inner.top + margin.topPx + inner.bottom - margin.bottomPx) / 2;
   const [midAlong, midAcross] = [(low + high) / 2, (left + right) / 2];
   return {
     kind,
     size,
     units,
+    phone,
     unitM: units === 'yd' ? YARD_M : 1,
     inner,
     pxPerM,

@@ -1,7 +1,8 @@
-import { contours } from 'd3-contour';
 import type { Line, Xy } from '../marks.ts';
-import { keepWhere, lengthPx, shut } from '../plane/line.ts';
-import type { Raster } from './field.ts';
+import { keepWhere, lengthPx } from '../plane/line.ts';
+import type { ContourGrid, LieGrid } from './lieGrid.ts';
+import { march } from './march.ts';
+import { smoothed } from './spread.ts';
 
 /** One piece of a stroke contour as it is drawn. */
 export interface Contour {
@@ -15,45 +16,66 @@ export interface Contour {
 const FROM = 1.8;
 /** Shorter rings are a solver's freckles, not ground. */
 const SHORTEST_RING_PX = 150;
-const SHORTEST_PIECE_PX = 18;
+const SHORTEST_PIECE_PX = 30;
 
-/** The contours of a raster where `keep` holds: each 0.1 from 1.8 up, and each 0.05 where `hairs`. */
-export function contoursOf(raster: Raster, keep: (q: Xy, strokes: number) => boolean, hairs: boolean): Contour[] {
-  const highest = raster.values.reduce((high, v) => (v > high ? v : high), 0);
-  const step = hairs ? 5 : 10;
-  const hundredths: number[] = [];
-  for (let h = FROM * 100; h <= highest * 100; h += step) hundredths.push(h);
-  const shapes = contours()
-    .size([raster.columns, raster.rows])
-    .thresholds(hundredths.map((h) => h / 100))(Array.from(raster.values));
-  return shapes.flatMap((shape) => {
-    const h = Math.round(shape.value * 100);
-    const weight = h % 50 === 0 ? 'heavy' : h % 10 === 0 ? 'plain' : 'hair';
-    const rings = shape.coordinates.flat().map((ring) => ring.slice(1).map((at) => onPaper(at, raster)));
-    return rings
-      .map(shut)
-      .filter((ring) => lengthPx(ring) >= SHORTEST_RING_PX)
-      .flatMap((ring) => joined(keepWhere(rounded(ring), (q) => keep(q, h / 100), 1.2)))
-      .filter((line) => lengthPx(line) >= SHORTEST_PIECE_PX)
-      .map((line): Contour => ({ strokes: h / 100, weight, line }));
+/**
+ * The contours of strokes over a grid, each 0.1 from 1.8 up, and each 0.05 where `hairs`. Strokes jump where the lie changes, so each lie has its
+ * own lines, worked from its own nodes alone; `keep` cuts them at its edge and wherever else none may be drawn.
+ */
+export function contoursOf(
+  grid: ContourGrid,
+  strokesAt: (q: Xy) => number,
+  keep: (q: Xy, lie: LieGrid['lie']) => boolean,
+  hairs: boolean,
+): Contour[] {
+  return grid.lies.flatMap((part) => {
+    const values = strokesOn(grid, part, strokesAt);
+    return march(values, grid, levelsTo(values, hairs ? 5 : 10)).flatMap(({ level, lines }) => {
+      const hundredths = Math.round(100 * level);
+      const weight = hundredths % 50 === 0 ? 'heavy' : hundredths % 10 === 0 ? 'plain' : 'hair';
+      return lines
+        .filter((line) => !isFreckle(line))
+        .flatMap((line) => joined(keepWhere(rounded(line), (q) => keep(q, part.lie))))
+        .filter((line) => lengthPx(line) >= SHORTEST_PIECE_PX)
+        .map((line): Contour => ({ strokes: level, weight, line }));
+    });
   });
 }
 
-/** Cell (0, 0) has its middle at (0.5, 0.5) in the library's plane. */
-const onPaper = ([column = 0, row = 0]: readonly number[], raster: Raster): Xy => ({
-  x: raster.left + (column - 0.5) * raster.stepPx,
-  y: raster.top + (row - 0.5) * raster.stepPx,
-});
+/** Levels from 1.8 to the highest of some values. */
+function levelsTo(values: Float64Array, stepHundredths: number): number[] {
+  let highest = 0;
+  for (const v of values) if (v > highest) highest = v;
+  const steps = Math.floor(((highest - FROM) * 100) / stepHundredths + 1e-9);
+  return Array.from({ length: Math.max(0, steps + 1) }, (_, k) => (100 * FROM + k * stepHundredths) / 100);
+}
 
-/** One round of corner cutting (Chaikin 1974): each corner becomes two, a quarter of the way along its sides. */
-function rounded(ring: Line): Line {
+/** Strokes on a lie's nodes, smoothed, and a little beyond its edge. */
+function strokesOn(grid: ContourGrid, { nodes, weights }: LieGrid, strokesAt: (q: Xy) => number): Float64Array {
+  const { columns, rows, left, top, stepPx, kernel } = grid;
+  const values = new Float64Array(columns * rows);
+  for (const i of nodes)
+    values[i] = strokesAt({ x: left + (i % columns) * stepPx, y: top + Math.floor(i / columns) * stepPx });
+  return smoothed(values, nodes, weights, columns, kernel);
+}
+
+const isClosed = (line: Line): boolean => {
+  const [first, last] = [line[0], line.at(-1)];
+  return first !== undefined && last !== undefined && line.length > 2 && first.x === last.x && first.y === last.y;
+};
+const isFreckle = (line: Line): boolean => isClosed(line) && lengthPx(line) < SHORTEST_RING_PX;
+
+/** One round of corner cutting (Chaikin 1974): each corner becomes two, a quarter of the way along its sides. Ends stay. */
+function rounded(line: Line): Line {
   const found: Xy[] = [];
-  for (let i = 1; i < ring.length; i++) {
-    const [a, b] = [ring[i - 1]!, ring[i]!];
+  for (let i = 1; i < line.length; i++) {
+    const [a, b] = [line[i - 1]!, line[i]!];
     found.push({ x: 0.75 * a.x + 0.25 * b.x, y: 0.75 * a.y + 0.25 * b.y });
     found.push({ x: 0.25 * a.x + 0.75 * b.x, y: 0.25 * a.y + 0.75 * b.y });
   }
-  return shut(found);
+  const [first, last] = [line[0], line.at(-1)];
+  if (!first || !last || !found[0]) return line;
+  return isClosed(line) ? [...found, found[0]] : [first, ...found, last];
 }
 
 /** A ring is cut where it happens to begin: its last piece and its first are one. */

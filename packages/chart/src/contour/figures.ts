@@ -1,15 +1,15 @@
-import type { PlanePoint } from '@leeway/engine';
 import type { Labels } from '../labels.ts';
 import type { Line, Text, Xy } from '../marks.ts';
 import { apartPx, lengthPx, offLine, partOf, placeOn } from '../plane/line.ts';
-import { inQuad, type Quad, widened } from '../plane/quad.ts';
+import { InkMap } from '../plane/inkMap.ts';
+import { type Quad, widened } from '../plane/quad.ts';
 import type { Sheet } from '../sheet.ts';
 import { sans } from '../text/fonts.ts';
 import { boxOfText, widthPx } from '../text/measure.ts';
-import type { Painted } from '../ground/painted.ts';
+import type { Cover } from '../ground/cover.ts';
 import type { Contour } from './contours.ts';
 
-const FIGURE_PX = 11.5;
+const FIGURE_PX = { sheet: 11.5, phone: 14 };
 const GAP_PX = 3.5;
 /** A figure keeps this far from a bank and from the bounds. */
 const FROM_BANK_M = 7;
@@ -23,6 +23,7 @@ const SAME_APART_PX = 110;
 const STEEPEST_RAD = 1.15;
 /** Clear room round a figure: to a line of the play or a ball, and to another contour. */
 const CLEAR_PX = 5;
+const CLEAR_OF_BALL_PX = 2.5;
 const CLEAR_OF_LINE_PX = 1;
 /** Nearer to the line of play than this is not better. */
 const NEAR_PX = 30;
@@ -30,17 +31,22 @@ const NEAR_PX = 30;
 /** What a figure must not stand on, and where it is looked for first. */
 export interface FigureRules {
   readonly sheet: Sheet;
-  readonly painted: Painted;
+  readonly cover: Cover;
   readonly labels: Labels;
-  /** Flag line, line of flight, arms and balls. */
-  readonly avoid: readonly Xy[];
+  /** Places along the flag line, the line of flight and the arms; and the balls. */
+  readonly lines: readonly Xy[];
+  readonly balls: readonly Xy[];
   /** The line of play. */
   readonly play: readonly [Xy, Xy];
 }
 
 /** Contours cut open for their figures, and the figures. */
 export function withFigures(contours: readonly Contour[], rules: FigureRules): { lines: Contour[]; figures: Text[] } {
-  const crowd = contours.flatMap((c, i) => thick(c.line).map((at) => ({ at, i })));
+  const { size } = rules.sheet;
+  const [drawn, play, balls] = [new InkMap(size), new InkMap(size), new InkMap(size)];
+  contours.forEach((c, i) => drawn.line(c.line, i + 1));
+  for (const q of rules.lines) play.dot(q, 1);
+  for (const q of rules.balls) balls.dot(q, 1);
   const figures: Text[] = [];
   const lines: Contour[] = [];
   for (const [i, contour] of contours.entries()) {
@@ -48,9 +54,12 @@ export function withFigures(contours: readonly Contour[], rules: FigureRules): {
       lines.push(contour);
       continue;
     }
-    const others = crowd.filter((c) => c.i !== i).map((c) => c.at);
+    const clear = (quad: Quad): boolean =>
+      !drawn.inkOf(widened(quad, CLEAR_OF_LINE_PX), i + 1) &&
+      !play.inkOf(widened(quad, CLEAR_PX), 0) &&
+      !balls.inkOf(widened(quad, CLEAR_OF_BALL_PX), 0);
     const alike = figures.filter((f) => f.text === contour.strokes.toFixed(1)).map((f) => f.at);
-    const cuts = figuresOf(contour, rules, others, alike);
+    const cuts = figuresOf(contour, rules, clear, alike);
     figures.push(...cuts.map((c) => c.text));
     lines.push(...opened(contour, cuts));
   }
@@ -64,9 +73,10 @@ interface Cut {
   readonly at: Xy;
 }
 
-function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[], alike: readonly Xy[]): Cut[] {
+function figuresOf(contour: Contour, rules: FigureRules, clear: (quad: Quad) => boolean, alike: readonly Xy[]): Cut[] {
   const heavy = contour.weight === 'heavy';
-  const font = sans(FIGURE_PX, heavy ? 700 : 500);
+  const figurePx = FIGURE_PX[rules.sheet.phone ? 'phone' : 'sheet'];
+  const font = sans(figurePx, heavy ? 700 : 500);
   const figure = contour.strokes.toFixed(1);
   const gap = widthPx(figure, font) + 2 * GAP_PX;
   const whole = lengthPx(contour.line);
@@ -75,7 +85,7 @@ function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[], 
   for (let from = 8; from + gap + 8 <= whole; from += STEP_PX) {
     const found = candidate(contour.line, from, gap, rules);
     if (!found) continue;
-    const foot = 0.36 * FIGURE_PX;
+    const foot = 0.36 * figurePx;
     const text: Text = {
       kind: 'text',
       layer: 'contours',
@@ -95,14 +105,15 @@ function figuresOf(contour: Contour, rules: FigureRules, others: readonly Xy[], 
     if (placed.length >= most) break;
     if (placed.some((p) => apartPx(p.at, cut.at) < APART_PX)) continue;
     if (alike.some((at) => apartPx(at, cut.at) < SAME_APART_PX)) continue;
-    if (!standsWell(boxOfText(cut.text), rules, others)) continue;
+    const quad = boxOfText(cut.text);
+    if (!quad.every((q) => standsOn(q, rules)) || !clear(quad)) continue;
     if (rules.labels.place([cut.text])) placed.push(cut);
   }
   return placed;
 }
 
 /** A stretch of line as a place for a figure: its middle, its slope, and how far it is from level, straight and near the line of play. */
-function candidate(line: Line, from: number, gap: number, { sheet, painted, play }: FigureRules) {
+function candidate(line: Line, from: number, gap: number, rules: FigureRules) {
   const [a, b] = [placeOn(line, from), placeOn(line, from + gap)];
   const middle = placeOn(line, from + gap / 2);
   if (!a || !b || !middle) return undefined;
@@ -110,40 +121,21 @@ function candidate(line: Line, from: number, gap: number, { sheet, painted, play
   const [left, right] = a.x <= b.x ? [a, b] : [b, a];
   const turnRad = Math.atan2(right.y - left.y, right.x - left.x);
   if (bend > 0.06 || Math.abs(turnRad) > STEEPEST_RAD || offLine(middle, a, b) > 2.6) return undefined;
-  const p = sheet.toPlane(middle);
-  if (!standsOn(p, painted)) return undefined;
-  const aside = offLine(middle, play[0], play[1]);
+  if (!standsOn(middle, rules)) return undefined;
+  const aside = offLine(middle, rules.play[0], rules.play[1]);
   const at = { x: (a.x + b.x) / 2 / 2 + middle.x / 2, y: (a.y + b.y) / 2 / 2 + middle.y / 2 };
   return { at, turnRad, cost: 60 * Math.abs(turnRad) + 900 * bend + 0.35 * Math.max(NEAR_PX, aside) };
 }
 
-const standsOn = (p: PlanePoint, painted: Painted): boolean => {
-  const surface = painted.surfaceAt(p);
+/** On grass, away from banks and bounds. */
+const standsOn = (q: Xy, { cover }: FigureRules): boolean => {
+  const surface = cover.surfaceAt(q);
   return (
     (surface === 'rough' || surface === 'fairway' || surface === 'green' || surface === 'tee') &&
-    painted.toEdgeM(p, 'penalty') >= FROM_BANK_M &&
-    painted.toEdgeM(p, 'out') >= FROM_BOUNDS_M
+    cover.toM(q, 'penalty') >= FROM_BANK_M &&
+    cover.toM(q, 'out') >= FROM_BOUNDS_M
   );
 };
-
-/** No scrub or sand under its corners, and no line, ball or other contour through it. */
-function standsWell(quad: Quad, { sheet, painted, avoid }: FigureRules, others: readonly Xy[]): boolean {
-  if (!quad.every((q) => standsOn(sheet.toPlane(q), painted))) return false;
-  const [wide, narrow] = [widened(quad, CLEAR_PX), widened(quad, CLEAR_OF_LINE_PX)];
-  return !avoid.some((q) => inQuad(q, wide)) && !others.some((q) => inQuad(q, narrow));
-}
-
-/** A line's places no more than 3 px apart. */
-function thick(line: Line): Xy[] {
-  const found: Xy[] = [];
-  for (let i = 1; i < line.length; i++) {
-    const [a, b] = [line[i - 1]!, line[i]!];
-    const steps = Math.max(1, Math.ceil(apartPx(a, b) / 3));
-    for (let s = 0; s < steps; s++)
-      found.push({ x: a.x + ((b.x - a.x) * s) / steps, y: a.y + ((b.y - a.y) * s) / steps });
-  }
-  return found;
-}
 
 function opened(contour: Contour, cuts: readonly Cut[]): Contour[] {
   const whole = lengthPx(contour.line);

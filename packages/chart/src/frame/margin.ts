@@ -6,9 +6,16 @@ import type { Sheet } from '../sheet.ts';
 import { sans } from '../text/fonts.ts';
 
 const BAR_PX = 7;
-const FIGURE_PX = 11.5;
-/** Units of one bar and of one figure of the margin rule. */
-const RULE = { shot: { bar: 5, figure: 20 }, hole: { bar: 10, figure: 50 } } as const;
+const FIGURE_PX = { sheet: 11.5, phone: 15 };
+/** Units of one bar of the margin rule, and room for each of its figures. */
+const BAR = { shot: 5, hole: 10 } as const;
+const LEAST_BAR_PX = 6;
+const STEPS = [10, 20, 50, 100, 200] as const;
+const APART_PX = { sheet: 46, phone: 38 };
+
+/** Units from one figure to the next: round ones, with room between. */
+const figureStep = ({ unitM, pxPerM, phone }: Sheet): number =>
+  STEPS.find((n) => n * unitM * pxPerM >= APART_PX[phone ? 'phone' : 'sheet']) ?? 200;
 
 /** The frame: outer line, black-and-white rule graduated from the ball, inner line. */
 export function frame(sheet: Sheet): Mark[] {
@@ -29,12 +36,13 @@ export function frame(sheet: Sheet): Mark[] {
 function bars(sheet: Sheet): Line[] {
   const { inner, size } = sheet;
   const ball = sheet.toPaper(sheet.ball);
-  const step = RULE[sheet.kind].bar * sheet.unitM * sheet.pxPerM;
+  const unitPx = sheet.unitM * sheet.pxPerM;
+  const step = unitPx * (BAR[sheet.kind] * unitPx < LEAST_BAR_PX ? 2 : 1) * BAR[sheet.kind];
   const outer = inner.left - BAR_PX;
   const quads: Quad[] = [];
   for (const [from, to] of blacks(ball.y, step, [inner.top, inner.bottom])) {
     quads.push(quadOf({ left: outer, right: inner.left, top: from, bottom: to }));
-    quads.push(quadOf({ left: inner.right, right: size.widthPx - outer, top: from, bottom: to }));
+    if (!sheet.phone) quads.push(quadOf({ left: inner.right, right: size.widthPx - outer, top: from, bottom: to }));
   }
   for (const [from, to] of blacks(ball.x, step, [inner.left, inner.right])) {
     quads.push(quadOf({ left: from, right: to, top: outer, bottom: inner.top }));
@@ -65,7 +73,9 @@ export function marginFigures(sheet: Sheet, flag: PlanePoint, from: string, labe
     inward: 1,
     first: `from the ${from}`,
   });
-  const straight = Math.abs(flagAt.x - ball.x) < 1.5 && flagAt.y < ball.y;
+  // with the flag off the middle line by so little that the rule reads within half a unit of the true distance
+  const off = (flagAt.x - ball.x) ** 2 / (2 * (ball.y - flagAt.y)) / sheet.pxPerM;
+  const straight = !sheet.phone && flagAt.y < ball.y && off < sheet.unitM / 2;
   const right = straight
     ? side(sheet, labels, { origin: flagAt.y, down: true, x: inner.right, inward: -1, first: 'to the flag' })
     : [];
@@ -82,7 +92,8 @@ interface Side {
 
 function side(sheet: Sheet, labels: Labels, { origin, down, x, inward, first }: Side): Mark[] {
   const { inner } = sheet;
-  const figure = RULE[sheet.kind].figure;
+  const figure = figureStep(sheet);
+  const figurePx = FIGURE_PX[sheet.phone ? 'phone' : 'sheet'];
   const stepPx = figure * sheet.unitM * sheet.pxPerM * (down ? 1 : -1);
   const texts: Text[] = [];
   const ticks: Line[] = [];
@@ -90,14 +101,14 @@ function side(sheet: Sheet, labels: Labels, { origin, down, x, inward, first }: 
     const y = origin + n * stepPx;
     if (down ? y > inner.bottom - 8 : y < inner.top + 8) break;
     if (y < inner.top + 8 || y > inner.bottom - 8) continue;
-    const words = texts.length === 0 ? `${n * figure} ${first}` : String(n * figure);
+    const words = texts.length === 0 && !sheet.phone ? `${n * figure} ${first}` : String(n * figure);
     const text: Text = {
       kind: 'text',
       layer: 'names',
       role: 'ink',
       text: words,
-      font: sans(FIGURE_PX, 600),
-      at: { x: x + inward * 14, y: y + 0.36 * FIGURE_PX },
+      font: sans(figurePx, 600),
+      at: { x: x + inward * 14, y: y + 0.36 * figurePx },
       anchor: inward === 1 ? 'start' : 'end',
       turnRad: 0,
       haloPx: 3.4,

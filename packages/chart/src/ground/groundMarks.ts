@@ -1,12 +1,14 @@
-import type { Area, PlanePoint, Polygon } from '@leeway/engine';
-import { areaSqM, centroid, insidePolygon, union } from '@leeway/engine';
-import type { Fill, Layer, Line, Mark, Role, Stroke, Xy } from '../marks.ts';
+import type { Area, Polygon } from '@leeway/engine';
+import { areaSqM, boxOf, boxesMeet, centroid, cutOut, insidePolygon } from '@leeway/engine';
+import { Clipper } from 'clipper2-ts';
+import { type Fill, type Layer, LAYERS, type Line, type Mark, type Role, type Stroke, type Xy } from '../marks.ts';
 import { circle, dashed, keepWhere, lengthPx, placeOn, shut } from '../plane/line.ts';
-import { inRect } from '../plane/quad.ts';
+import { inRect, quadOf } from '../plane/quad.ts';
 import { randomOf } from '../plane/seed.ts';
 import type { Sheet } from '../sheet.ts';
 import { jittered, tuft } from './hatch.ts';
-import { insetM, type Painted } from './painted.ts';
+import { BARE, type Cover, ringsOn } from './cover.ts';
+import { insetM } from './mapped.ts';
 
 /** Shore lines: px from the bank, and how strong each is. */
 const SHORES = [
@@ -24,23 +26,74 @@ const SCRUB_DASH = [0.01, 2.6];
 const SINGLE_TREE_SQ_M = 120;
 
 /** The ground of a sheet: every kind has a tint, and a hatch or an edge of its own that is seen without it. */
-export function groundMarks(sheet: Sheet, painted: Painted): Mark[] {
-  const marks: Mark[] = roughMarks(sheet, painted);
-  for (const [index, area] of painted.areas.entries()) {
-    const shown = painted.shownOf(index);
-    if (shown.length > 0) marks.push(...areaMarks(area, shown, { sheet, painted, index }));
+export function groundMarks(sheet: Sheet, cover: Cover): Mark[] {
+  const rough: Place = { sheet, cover, index: BARE };
+  const mapped = onSheet(sheet, cover.mapped);
+  const { widthPx, heightPx } = sheet.size;
+  const paper = quadOf({ left: 0, top: 0, right: widthPx, bottom: heightPx });
+  const marks: Mark[] = [
+    { kind: 'fill', layer: 'tint', role: 'sheet', rings: [paper] },
+    { kind: 'fill', layer: 'tint', role: 'rough', rings: mapped },
+    roughDots('rough', mapped, rough),
+  ];
+  for (const [index, area] of cover.areas.entries()) {
+    const rings = onSheet(sheet, ringsOn(sheet, uncovered(cover.areas, index)));
+    if (rings.length > 0) marks.push(...areaMarks(area, rings, { sheet, cover, index }));
   }
-  return marks;
+  return [...marks, ...limitMarks(sheet, cover, paper)];
+}
+
+/** Beyond the ground that is charted the paper is left bare; a fine line says where that begins. */
+function limitMarks(sheet: Sheet, cover: Cover, paper: Line): Mark[] {
+  const charted = onSheet(sheet, cover.charted);
+  const edge = cover.charted.flatMap((ring) =>
+    keepWhere(shut(ring), (q) => inRect(q, sheet.inner) && cover.surfaceAt(q) !== 'out' && cover.isMapped(q)),
+  );
+  return [
+    { kind: 'fill', layer: 'bounds', role: 'sheet', rings: [paper, ...charted] },
+    { kind: 'stroke', layer: 'bounds', role: 'ink', lines: edge, closed: false, widthPx: 0.7 },
+  ];
 }
 
 interface Place {
   readonly sheet: Sheet;
-  readonly painted: Painted;
+  readonly cover: Cover;
   readonly index: number;
 }
 
-function areaMarks(area: Area, shown: readonly Polygon[], place: Place): Mark[] {
-  const rings = ringsOn(place.sheet, shown);
+/** Closed rings, of which only what is inside the frame. */
+const onSheet = ({ inner }: Sheet, rings: readonly Line[]): Line[] =>
+  Clipper.rectClip(
+    inner,
+    rings.map((ring) => [...ring]),
+    3,
+  );
+
+const layerOf = (area: Area): number => LAYERS.indexOf(LAYER_OF[area.surface]);
+const LAYER_OF: { readonly [S in Area['surface']]: Layer } = {
+  rough: 'tint',
+  recovery: 'trees',
+  fairway: 'fairway',
+  green: 'green',
+  tee: 'tee',
+  bunker: 'sand',
+  penalty: 'water',
+  out: 'bounds',
+};
+
+/** An area less what lies on it but is drawn before it: an island is not painted over by its water. */
+function uncovered(areas: readonly Area[], index: number): Polygon[] {
+  const area = areas[index];
+  if (area === undefined) return [];
+  const box = boxOf(area.polygon.outer);
+  const over = areas
+    .slice(index + 1)
+    .filter((a) => layerOf(a) < layerOf(area) && boxesMeet(box, boxOf(a.polygon.outer)))
+    .map((a) => a.polygon);
+  return over.reduce((left, polygon) => cutOut(left, [polygon]), [area.polygon]);
+}
+
+function areaMarks(area: Area, rings: readonly Line[], place: Place): Mark[] {
   const fill = (layer: Layer, role: Role): Fill => ({ kind: 'fill', layer, role, rings });
   const edge = (layer: Layer, role: Role, widthPx: number, dash?: readonly number[]): Stroke => {
     const lines = edgesOf(area, place);
@@ -75,22 +128,9 @@ function areaMarks(area: Area, shown: readonly Polygon[], place: Place): Mark[] 
   }
 }
 
-function roughMarks(sheet: Sheet, painted: Painted): Mark[] {
-  const rings = ringsOn(sheet, painted.rough);
-  return rings.length === 0
-    ? []
-    : [{ kind: 'fill', layer: 'tint', role: 'rough', rings }, roughDots('rough', rings, { sheet, painted, index: -1 })];
-}
-
-const ringsOn = (sheet: Sheet, polygons: readonly Polygon[]): Line[] =>
-  polygons.flatMap((p) => [p.outer, ...p.inner]).map((ring) => ring.map((c) => sheet.toPaper(c)));
-
 /** Is a place on paper shown ground of this area? */
-const isTop = (q: Xy, { sheet, painted, index }: Place): boolean => {
-  const p = sheet.toPlane(q);
-  if (!inRect(q, sheet.inner)) return false;
-  return index === -1 ? painted.topAt(p) === -1 && painted.surfaceAt(p) === 'rough' : painted.topAt(p) === index;
-};
+const isTop = (q: Xy, { sheet, cover, index }: Place): boolean =>
+  inRect(q, sheet.inner) && cover.topAt(q) === index && cover.isCharted(q);
 
 const roughDots = (id: string, rings: readonly Line[], place: Place): Mark => ({
   kind: 'dots',
@@ -101,19 +141,11 @@ const roughDots = (id: string, rings: readonly Line[], place: Place): Mark => ({
 });
 
 /** An area's edge where nothing lies over it and it is on the sheet; of out of bounds only the side that faces the hole. */
-function edgesOf(area: Area, { sheet, painted, index }: Place): Line[] {
-  const later = painted.areas.slice(index + 1);
-  const covered = union(later.map((a) => a.polygon));
+function edgesOf(area: Area, { sheet, cover, index }: Place): Line[] {
   const keep = (q: Xy): boolean =>
-    inRect(q, sheet.inner) &&
-    !insideAny(sheet.toPlane(q), covered) &&
-    (area.surface !== 'out' || painted.isMapped(sheet.toPlane(q)));
-  return [area.polygon.outer, ...area.polygon.inner].flatMap((ring) =>
-    keepWhere(shut(ring.map((p) => sheet.toPaper(p))), keep),
-  );
+    inRect(q, sheet.inner) && cover.topAt(q) <= index && (area.surface !== 'out' || cover.isMapped(q));
+  return ringsOn(sheet, [area.polygon]).flatMap((ring) => keepWhere(shut(ring), keep));
 }
-
-const insideAny = (p: PlanePoint, polygons: readonly Polygon[]): boolean => polygons.some((a) => insidePolygon(p, a));
 
 const TUFT = { shot: { stepPx: 11, sizePx: 5.6, jitter: 0.3 }, hole: { stepPx: 8.6, sizePx: 4.2, jitter: 0.3 } };
 
@@ -155,7 +187,7 @@ function lip(area: Area, place: Place): Mark {
 /** Lines along the bank inside the water, fading inwards. They follow the water's own edge, not that of what lies over it or of the sheet. */
 function shores(area: Area, place: Place): Mark[] {
   return SHORES.map(([px, widthPx, opacity]): Mark => {
-    const rings = insetM([area.polygon], px / place.sheet.pxPerM);
+    const rings = insetM(area.polygon, px / place.sheet.pxPerM);
     const lines = rings.flatMap((ring) =>
       keepWhere(shut(ring.map((p) => place.sheet.toPaper(p))), (q) => isTop(q, place)),
     );

@@ -5,7 +5,7 @@ import { inRect } from '../plane/quad.ts';
 import type { Sheet } from '../sheet.ts';
 import { italic } from '../text/fonts.ts';
 import { boxOfText, widthPx } from '../text/measure.ts';
-import type { Painted } from './painted.ts';
+import type { Cover } from './cover.ts';
 
 const SIZES_PX = [19, 16, 13.5, 12];
 const TRACKING = 0.12;
@@ -13,13 +13,13 @@ const TURNS = [0, -15, 15, -30, 30, -45, 45, -58, 58].map((deg) => (deg * Math.P
 const STEP_PX = 11;
 
 /** Names of water and ground, written inside them where they fit: as large and as level as may be, away from the edges. Each name once. */
-export function areaNames(sheet: Sheet, painted: Painted, labels: Labels): Mark[] {
+export function areaNames(sheet: Sheet, cover: Cover, labels: Labels): Mark[] {
   const found: Text[] = [];
   const named = new Set<string>();
-  for (const [index, { name }] of painted.areas.entries()) {
+  for (const [index, { name }] of cover.areas.entries()) {
     if (name === undefined || named.has(name)) continue;
     for (const size of SIZES_PX) {
-      const text = bestPlace(name, size, index, { sheet, painted, labels });
+      const text = bestPlace(name, size, index, { sheet, cover, labels });
       if (!text) continue;
       labels.place([text]);
       named.add(name);
@@ -32,13 +32,13 @@ export function areaNames(sheet: Sheet, painted: Painted, labels: Labels): Mark[
 
 interface Where {
   readonly sheet: Sheet;
-  readonly painted: Painted;
+  readonly cover: Cover;
   readonly labels: Labels;
 }
 
 function bestPlace(name: string, sizePx: number, index: number, where: Where): Text | undefined {
-  const { sheet, painted, labels } = where;
-  const outer = painted.areas[index]?.polygon.outer.map((p) => sheet.toPaper(p)) ?? [];
+  const { sheet, cover, labels } = where;
+  const outer = cover.areas[index]?.polygon.outer.map((p) => sheet.toPaper(p)) ?? [];
   const box = boxOf(outer.map((q) => ({ eastM: q.x, northM: q.y })));
   const font = italic(sizePx, TRACKING * sizePx);
   const width = widthPx(name, font);
@@ -68,8 +68,8 @@ function bestPlace(name: string, sizePx: number, index: number, where: Where): T
   return best?.text;
 }
 
-const isOn = (q: Xy, index: number, { sheet, painted }: Where): boolean =>
-  inRect(q, sheet.inner) && painted.topAt(sheet.toPlane(q)) === index;
+const isOn = (q: Xy, index: number, { sheet, cover }: Where): boolean =>
+  inRect(q, sheet.inner) && cover.topAt(q) === index && cover.isCharted(q);
 
 /** The area lies under the whole of a text, and a little beyond. */
 const fits = (text: Text, width: number, index: number, where: Where): boolean =>

@@ -57,35 +57,30 @@ export function dashed(line: Line, pattern: readonly number[]): Line[] {
 /** The parts of an open line whose places pass a test, looked at each `stepPx`; a part's ends are within a sixteenth of a step of the true ones. */
 export function keepWhere(line: Line, keep: (p: Xy) => boolean, stepPx = 1.5): Line[] {
   const runs: Xy[][] = [];
-  let run: Xy[] | undefined;
-  let last: Xy | undefined;
-  let lastKept = false;
-  for (const p of fine(line, stepPx)) {
-    const kept = keep(p);
-    if (last !== undefined && kept !== lastKept) {
-      const edge = edgeOf(kept ? p : last, kept ? last : p, keep);
-      if (kept) {
-        run = [edge];
-        runs.push(run);
-      } else run?.push(edge);
-    }
-    if (kept) {
-      if (run === undefined) runs.push((run = []));
-      run.push(p);
-    } else run = undefined;
-    last = p;
-    lastKept = kept;
-  }
-  return runs.filter((r) => r.length > 1).map((r) => simplified(r));
-}
-
-function* fine(line: Line, stepPx: number): Generator<Xy> {
-  if (line[0] !== undefined) yield line[0];
+  let last = line[0];
+  if (last === undefined) return [];
+  let kept = keep(last);
+  let run: Xy[] = kept ? [last] : [];
   for (let i = 1; i < line.length; i++) {
     const [a, b] = [line[i - 1]!, line[i]!];
     const steps = Math.max(1, Math.ceil(apartPx(a, b) / stepPx));
-    for (let s = 1; s <= steps; s++) yield s === steps ? b : between(a, b, s / steps);
+    for (let s = 1; s <= steps; s++) {
+      const p = s === steps ? b : between(a, b, s / steps);
+      const now = keep(p);
+      if (now !== kept) {
+        run.push(edgeOf(now ? p : last, now ? last : p, keep));
+        if (kept) {
+          runs.push(run);
+          run = [];
+        }
+      }
+      if (now && s === steps) run.push(p);
+      kept = now;
+      last = p;
+    }
   }
+  if (kept) runs.push(run);
+  return runs.filter((r) => r.length > 1).map((r) => simplified(r));
 }
 
 function edgeOf(kept: Xy, left: Xy, keep: (p: Xy) => boolean): Xy {

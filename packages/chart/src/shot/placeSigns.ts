@@ -1,4 +1,5 @@
 import type { HoleGround } from '@leeway/engine';
+import type { Charted } from '../charted.ts';
 import type { Labels } from '../labels.ts';
 import type { Mark, Text, Xy } from '../marks.ts';
 import { grown, inRect } from '../plane/quad.ts';
@@ -10,7 +11,7 @@ import { ballSign, flagSign, spotSign, triangle } from './signs.ts';
 /** Spots, flag and ball with the room they take. Spots of later shots are small and on a hole sheet only. */
 export function signMarks(
   sheet: Sheet,
-  ground: HoleGround,
+  { ground, ownSpot }: Charted,
   shots: readonly ShotMarks[],
   shown: ShotMarks | undefined,
   labels: Labels,
@@ -33,10 +34,16 @@ export function signMarks(
     if (top && right && left) labels.takeRect({ left: left.x, right: right.x, top: top.y, bottom: right.y });
     marks.push(...spotSign(spot));
   }
+  const own = ownSpot && sheet.toPaper(ownSpot);
+  if (own && on(own)) {
+    take(own, 13);
+    marks.push(...spotSign(own, 0.85, 'ink'));
+  }
   if (on(flag)) {
     labels.takeRect({ left: flag.x - 4, right: flag.x + 16, top: flag.y - 28, bottom: flag.y + 4 });
     marks.push(...flagSign(flag));
   }
+  if (!inRect(ball, grown(sheet.inner, -8))) return marks;
   take(ball, 8);
   return [...marks, ...ballSign(ball)];
 }

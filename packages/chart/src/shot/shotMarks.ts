@@ -38,14 +38,14 @@ export function shotMarks(choice: Choice): ShotMarks {
  * follows the ground that each ball meets, so a dot beside water or sand may differ from what the solver counts by a yard or two.
  */
 function balls(choice: Choice): { good: PlanePoint[]; mishits: PlanePoint[] } {
-  const { priced, spot } = choice.answer;
+  const { priced } = choice.answer;
   const { at, lie } = choice.from;
   const pattern = priced.option.byLie[lie];
   const good: PlanePoint[] = [];
   const mishits: PlanePoint[] = [];
   const first = pattern?.parts[0];
   if (!pattern || !first) return { good, mishits };
-  const runM = offsetOf(spot, at, priced.bearingRad).alongM - first.alongM;
+  const runM = runOf(choice);
   const random = randomOf(`${priced.option.club} ${priced.option.swing} ${lie}`);
   for (let i = 0; i < BALLS; i++) {
     let left = random.next();
@@ -56,4 +56,11 @@ function balls(choice: Choice): { good: PlanePoint[]; mishits: PlanePoint[] } {
     (part === first ? good : mishits).push(placeAt(at, priced.bearingRad, along, across));
   }
   return { good, mishits };
+}
+
+/** How far a choice's good strike runs on from where its pattern has it, metres: nought for a pattern of balls at rest. */
+export function runOf({ answer, from }: Choice): number {
+  const { priced, spot } = answer;
+  const good = priced.option.byLie[from.lie]?.parts[0];
+  return offsetOf(spot, from.at, priced.bearingRad).alongM - (good?.alongM ?? 0);
 }

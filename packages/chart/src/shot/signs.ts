@@ -13,16 +13,16 @@ export const triangle = (at: Xy, widthPx: number): Line => {
   ];
 };
 
-/** The spot: a surveyor's triangulation mark with its halo. The dot is the place. */
-export function spotSign(at: Xy, scale = 1): Mark[] {
+/** The spot: a surveyor's triangulation mark with its halo. The dot is the place. A spot of the user's own is in ink. */
+export function spotSign(at: Xy, scale = 1, role: 'buoy' | 'ink' = 'buoy'): Mark[] {
   const lines = [triangle(at, SPOT.widthPx * scale)];
   const sign = { kind: 'stroke', layer: 'signs', lines, closed: true } as const;
   const dot = { kind: 'dots', layer: 'signs', at: [at] } as const;
   return [
     { ...sign, role: 'sheet', widthPx: SPOT.haloPx * scale },
     { ...dot, role: 'sheet', radiusPx: SPOT.dotPx * scale + 1.6 },
-    { ...sign, role: 'buoy', widthPx: SPOT.linePx * scale },
-    { ...dot, role: 'buoy', radiusPx: SPOT.dotPx * scale },
+    { ...sign, role, widthPx: SPOT.linePx * scale },
+    { ...dot, role, radiusPx: SPOT.dotPx * scale },
   ];
 }
 

@@ -1,0 +1,84 @@
+import type { Cover } from '../ground/cover.ts';
+import type { Xy } from '../marks.ts';
+import type { Sheet } from '../sheet.ts';
+import { type Kernel, kernelOf, spread } from './spread.ts';
+
+/** A grid laid over a sheet, its rows and columns along the paper's sides. */
+export interface Grid {
+  readonly columns: number;
+  readonly rows: number;
+  /** Paper place of the first node, and the step between nodes, px. */
+  readonly left: number;
+  readonly top: number;
+  readonly stepPx: number;
+}
+
+/** The lies that contours are drawn on. Sand is left clean, as water is: its dots and a line do not go together. */
+const LIES = ['rough', 'recovery', 'fairway', 'green'] as const;
+type DrawnLie = (typeof LIES)[number];
+
+/** One lie's part of a grid: where it is known, and how its values are smoothed and carried on over its edge. */
+export interface LieGrid {
+  readonly lie: DrawnLie;
+  /** Nodes of this lie. */
+  readonly nodes: Int32Array;
+  /** Per node of the whole grid: the kernel's weight over nodes of this lie; 0 where it reaches none. */
+  readonly weights: Float64Array;
+}
+
+/** What contours need of a sheet's ground, whatever the strokes are. */
+export interface ContourGrid extends Grid {
+  readonly lies: readonly LieGrid[];
+  readonly kernel: Kernel;
+}
+
+/** Nodes beyond the sheet's edge, so that no line ends short of it. */
+const BEYOND = 2;
+/** The step between nodes: finer on sheets of a larger scale than this, px a metre, as those of most shots are. */
+const STEP_M = { fine: 1, coarse: 2 };
+const FINE_FROM_PX = 3;
+/** A node counts for a lie when all of it this far around is of that lie, metres: the solver's own ground may be half a metre off the map. */
+const WHOLLY_M = 0.4;
+/** Standard deviation of the smoothing: two of them each way hold nearly all of its weight, 2 m in all. */
+const SMOOTH_M = 0.8;
+
+/** Which lie a place is drawn as; `undefined` where no contour is drawn. A tee plays as fairway. */
+export function drawnLie(cover: Cover, q: Xy): DrawnLie | undefined {
+  const surface = cover.surfaceAt(q);
+  if (surface === 'tee') return 'fairway';
+  return LIES.find((lie) => lie === surface);
+}
+
+/** The grid of 1 m or 2 m over a sheet, with its nodes sorted by lie. */
+export function contourGrid(sheet: Sheet, cover: Cover): ContourGrid {
+  const stepM = sheet.pxPerM > FINE_FROM_PX ? STEP_M.fine : STEP_M.coarse;
+  const stepPx = stepM * sheet.pxPerM;
+  const { inner } = sheet;
+  const [left, top] = [inner.left - BEYOND * stepPx, inner.top - BEYOND * stepPx];
+  const columns = Math.ceil((inner.right - inner.left) / stepPx) + 2 * BEYOND + 1;
+  const rows = Math.ceil((inner.bottom - inner.top) / stepPx) + 2 * BEYOND + 1;
+  const kernel = kernelOf(SMOOTH_M / stepM);
+  const found = new Map<DrawnLie, number[]>(LIES.map((lie) => [lie, []]));
+  const rim = WHOLLY_M * sheet.pxPerM;
+  for (let i = 0; i < columns * rows; i++) {
+    const q = { x: left + (i % columns) * stepPx, y: top + Math.floor(i / columns) * stepPx };
+    const lie = drawnLie(cover, q);
+    if (lie !== undefined && AROUND.every(([x, y]) => drawnLie(cover, { x: q.x + x * rim, y: q.y + y * rim }) === lie))
+      found.get(lie)?.push(i);
+  }
+  const lies = [...found].flatMap(([lie, list]): LieGrid[] => {
+    if (list.length === 0) return [];
+    const nodes = Int32Array.from(list);
+    const ones = new Float64Array(columns * rows);
+    for (const i of nodes) ones[i] = 1;
+    return [{ lie, nodes, weights: spread(ones, columns, kernel) }];
+  });
+  return { columns, rows, left, top, stepPx, lies, kernel };
+}
+
+const AROUND = [
+  [-1, 0],
+  [1, 0],
+  [0, -1],
+  [0, 1],
+] as const;
