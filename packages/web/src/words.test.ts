@@ -106,7 +106,7 @@ describe('the words of a shot', () => {
   });
 
   it('leave a drift of nothing unsaid', () => {
-    expect(driftWords(shotOf(), 'yd')).toBe('Start it 2 yd left; good strikes come back as much.');
+    expect(driftWords(shotOf(), 'yd')).toBe('Start it 2 yd left; good strikes come back.');
     expect(driftWords({ ...shotOf(), aim: shotOf().spot }, 'yd')).toBe('');
   });
 
@@ -138,7 +138,7 @@ describe('the words of a shot', () => {
 
   it('do not say in the reasons what stands above them', () => {
     expect(reasonsOf(shotOf(), 'yd')).toEqual([
-      "Straight at the flag 3.66, because 10 in 100 of this player's 8-irons finish in Tolvane Creek; from the spot 6.".replace(
+      "Straight at the flag 3.66, because 10 in 100 of this player's 8-\u2060irons finish in Tolvane Creek; from the spot 6.".replace(
         '’',
         "'",
       ),
@@ -152,6 +152,7 @@ describe('the words of a shot', () => {
       'yd',
     );
     expect([first?.costs, first?.why, second?.costs]).toEqual(['a tie', '', '0.06']);
+    expect(first?.what).toBe('9-iron, full, 5 yd left and 13 yd short');
   });
 
   it('read figures and words in turn', () => {

@@ -129,12 +129,12 @@ export function spotLine(shot: ShotDocument, units: Units): string {
 export const startWords = ({ startLine }: ShotDocument): string =>
   startLine === undefined ? '' : `Start line: ${startLine}.`;
 
-/** "Start it 4 yd left; good strikes come back as much."; nothing where it starts at its spot. */
+/** "Start it 4 yd left; good strikes come back."; nothing where it starts at its spot. */
 export function driftWords(shot: ShotDocument, units: Units): string {
   const driftM = shot.aim.rightOfFlagM - shot.spot.rightOfFlagM;
   if (Math.abs(driftM) < DRIFT_M) return '';
   const by = lengthWords(Math.abs(driftM), units);
-  return `Start it ${by} ${driftM < 0 ? 'left' : 'right'}; good strikes come back as much.`;
+  return `Start it ${by} ${driftM < 0 ? 'left' : 'right'}; good strikes come back.`;
 }
 
 /** The plain line's expected strokes and what they are of. */
@@ -247,10 +247,13 @@ export const whyHeading = (shot: ShotDocument): string => {
   return shot.middleOfFairway === undefined ? 'Why' : 'Why not the middle of the fairway';
 };
 
+/** No line ends after the 8- of an 8-iron. */
+const unbroken = (words: string): string => words.replace(/(\d-)(?=[a-z])/g, '$1\u2060');
+
 /** The reasons, without the club, spot and strokes that stand above them already. */
 export function reasonsOf(shot: ShotDocument, units: Units): readonly string[] {
   const said = `${capital(optionWords(shot.option))}, at a spot ${spotWords(shot.spot, units)}: ${strokesWords(shot.expectedStrokes)}; `;
-  return shot.reasons.map((reason) => (reason.startsWith(said) ? capital(reason.slice(said.length)) : reason));
+  return shot.reasons.map((reason) => unbroken(reason.startsWith(said) ? capital(reason.slice(said.length)) : reason));
 }
 
 export const othersHeading = (count: number): string => (count > 1 ? 'Second and third choice' : 'Second choice');
@@ -262,10 +265,18 @@ export interface Other {
   readonly costs: string;
 }
 
-const strokeWords = (stroke: StrokeDocument, shot: ShotDocument, units: Units): string => {
-  const line = spotLine({ ...shot, spot: stroke.spot }, units).replace(/^Spot |\.$/g, '');
-  return `${capital(optionWords(stroke.option))}, ${line}`;
-};
+/** "9-iron, full, 5 yd left and 13 yd short", of the flag; from further back "3-wood, full, 197 yd out, 9 yd left". */
+function strokeWords(stroke: StrokeDocument, shot: ShotDocument, units: Units): string {
+  const across = wholeLength(stroke.spot.rightOfFlagM, units);
+  const along = wholeLength(stroke.spot.beyondFlagM, units);
+  const side = across === 0 ? [] : [`${Math.abs(across)} ${units} ${across < 0 ? 'left' : 'right'}`];
+  const option = capital(optionWords(stroke.option));
+  if (!goesForFlag(shot)) {
+    return [option, `${lengthWords(shot.toFlagM + stroke.spot.beyondFlagM, units)} out`, ...side].join(', ');
+  }
+  const depth = along === 0 ? [] : [`${Math.abs(along)} ${units} ${along < 0 ? 'short' : 'past'}`];
+  return `${option}, ${[...side, ...depth].join(' and ') || 'at the flag'}`;
+}
 
 export const othersOf = (shot: ShotDocument, units: Units): readonly Other[] =>
   shot.alternatives.map((other) => {

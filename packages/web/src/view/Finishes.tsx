@@ -1,4 +1,5 @@
 import type { ShotDocument } from '@leeway/contract';
+import type { ComponentChildren } from 'preact';
 import { finishesOf, type Ground, WORDS } from '../words.ts';
 
 const HIGH_PX = 26;
@@ -9,7 +10,7 @@ export function Finishes({ shot }: { readonly shot: ShotDocument }) {
   const total = found.reduce((sum, { balls }) => sum + balls, 0) || 1;
   let x = 0;
   return (
-    <section>
+    <section class="finishes">
       <h3>{WORDS.finishes}</h3>
       <svg class="bar" aria-hidden="true">
         {found.map(({ ground, balls, place }) => {
@@ -89,7 +90,7 @@ const Hatch = (p: {
   readonly ground: Ground;
   readonly width: number;
   readonly height: number;
-  readonly children: preact.ComponentChildren;
+  readonly children: ComponentChildren;
 }) => (
   <pattern id={`hatch-${p.ground}`} width={p.width} height={p.height} patternUnits="userSpaceOnUse">
     {p.children}

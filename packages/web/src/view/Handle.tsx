@@ -1,4 +1,4 @@
-import { useComputed } from '@preact/signals';
+import { useComputed, useSignalEffect } from '@preact/signals';
 import { FOOT_M, YARD_M, bearingRad, offsetOf, wholeLength } from '@leeway/engine';
 import { useRef } from 'preact/hooks';
 import { nudged, toPaper } from '../plane/placing.ts';
@@ -24,13 +24,18 @@ export function Handle({
   readonly which: Which;
 }) {
   const putBack = useRef<() => void>(() => undefined);
-  const shift = useComputed(() => {
+  const handle = useRef<HTMLDivElement>(null);
+  // set on the element: the page's policy lets no style attribute in
+  useSignalEffect(() => {
+    const on = handle.current;
+    if (on === null) return;
     const place = placeOf(state, which);
     const placing = state.picture.value?.placing;
-    if (place === undefined || placing === undefined || state.drawing.value || !state.isShown(place))
-      return 'display: none';
+    const shown = placing !== undefined && !state.drawing.value && state.isShown(place);
+    on.hidden = !shown;
+    if (!shown || place === undefined) return;
     const { x, y } = toPaper(placing, place);
-    return `transform: translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
+    on.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
   });
   const from = which === 'flag' ? state.startFlag.value : state.spot.value;
   const words = useComputed(() => {
@@ -61,7 +66,7 @@ export function Handle({
       <div
         id={`handle-${which}`}
         class={`handle ${which}`}
-        style={shift}
+        ref={handle}
         role="slider"
         tabIndex={0}
         aria-label={which === 'flag' ? WORDS.flag : WORDS.spot}

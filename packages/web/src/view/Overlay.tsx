@@ -1,6 +1,7 @@
 import type { Xy } from '@leeway/chart';
 import type { PlanePoint } from '@leeway/engine';
 import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { FRAME_PX, toPaper } from '../plane/placing.ts';
 import type { PlanState } from '../state/plan.ts';
 import { WORDS } from '../words.ts';
@@ -55,14 +56,17 @@ function Placed({
   children,
 }: {
   readonly at: ReadonlySignal<Xy | undefined>;
-  readonly children: preact.ComponentChildren;
+  readonly children: ComponentChildren;
 }) {
-  const style = useComputed(() =>
-    at.value === undefined
-      ? 'display: none'
-      : `transform: translate(${at.value.x.toFixed(1)}px, ${at.value.y.toFixed(1)}px)`,
+  const transform = useComputed(() =>
+    at.value === undefined ? '' : `translate(${at.value.x.toFixed(1)} ${at.value.y.toFixed(1)})`,
   );
-  return <g style={style}>{children}</g>;
+  const visibility = useComputed(() => (at.value === undefined ? 'hidden' : 'visible'));
+  return (
+    <g transform={transform} visibility={visibility}>
+      {children}
+    </g>
+  );
 }
 
 /** A word at the flag for whoever has not moved it yet, on the side where the sheet has room. */

@@ -53,10 +53,8 @@ export function ShotWords({ state }: { readonly state: PlanState }) {
         </div>
       </div>
       <div class="sums">
-        <div>
-          <Strokes state={state} />
-          <Distances state={state} />
-        </div>
+        <Strokes state={state} />
+        <Distances state={state} />
         <TodaysNumber shot={shot} units={units} />
       </div>
       <Finishes shot={shot} />
