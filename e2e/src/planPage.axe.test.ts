@@ -22,6 +22,9 @@ async function found(page: Page): Promise<readonly string[]> {
 for (const { name, ...size } of SIZES) {
   for (const light of ['paper', 'sun']) {
     test(`axe finds nothing on the Plan page: ${name}, ${light}, closed and open`, async ({ page }) => {
+      const told: string[] = [];
+      page.on('console', (message) => told.push(message.text()));
+      page.on('pageerror', (error) => told.push(error.message));
       await page.setViewportSize(size);
       await page.goto(`${leeway.address}?light=${light}`);
       await expect(page.locator(`[${HOOKS.drawn}]`).first()).toBeVisible({ timeout: 60_000 });
@@ -33,11 +36,12 @@ for (const { name, ...size } of SIZES) {
       }
       await page.getByRole('slider', { name: HOOKS.handles.spot, exact: true }).focus();
       await page.keyboard.press('ArrowLeft');
-      await expect(page.locator(`[${HOOKS.figure.attribute}=costsMore]`)).toBeVisible();
+      await expect(page.locator(`[${HOOKS.figure.attribute}=costsMore]`)).toBeVisible({ timeout: 60_000 });
       await page.locator('[aria-controls=behind]').click();
-      await expect(page.locator('.behind table')).toBeAttached();
+      await expect(page.locator('.behind table')).toBeAttached({ timeout: 60_000 });
       await page.locator('.behind summary').click();
       expect(await found(page)).toEqual([]);
+      expect(told).toEqual([]);
     });
   }
 }

@@ -189,13 +189,16 @@ describe('other words', () => {
 
   it('tell the balls that are drawn', () => {
     const ball = (carryM: number, mishit = false) => ({ carryM, mishit, date: '2025-06-03' });
-    expect(behindWords({ balls: [100, 110, 120, 130, 140].map((m) => ball(m)) }, 'm')).toBe(
+    expect(
+      behindWords(
+        [100, 110, 120, 130, 140].map((m) => ball(m)),
+        'm',
+      ),
+    ).toBe(
       '5 balls hit on 3 June 2025. Half of the good strikes carry 110 to 130 m, the middle one 120. No mishits among them.',
     );
-    expect(behindWords({ balls: [ball(100, true)] }, 'm')).toBe(
-      '1 ball hit on 3 June 2025. 1 of them mishit, drawn as rings.',
-    );
-    expect(behindWords({ balls: [] }, 'm')).toBe('No balls of this club and swing are kept.');
+    expect(behindWords([ball(100, true)], 'm')).toBe('1 ball hit on 3 June 2025. 1 of them mishit, drawn as rings.');
+    expect(behindWords([], 'm')).toBe('No balls of this club and swing are kept.');
   });
 
   it('leave a date that is none as it stands', () => {

@@ -49,6 +49,7 @@ export const WORDS = {
   howSure: 'How sure',
   seeShots: 'see the shots behind it',
   hideShots: 'put the shots away',
+  fetching: 'Fetching the shots.',
   ballByBall: 'Ball by ball',
   ballColumns: { date: 'hit on', carry: 'carry', side: 'side', strike: 'strike' },
   mishit: 'mishit',
@@ -343,8 +344,7 @@ export const summaryWords = (shot: ShotDocument, units: Units, own: SpotAnswer |
     : ownSpotWords(own);
 
 /** Balls behind a pattern: how many, when, how far; the drawing says no more. */
-export function behindWords(behind: Behind, units: Units): string {
-  const { balls } = behind;
+export function behindWords(balls: Behind['balls'], units: Units): string {
   if (balls.length === 0) return 'No balls of this club and swing are kept.';
   const good = balls.filter((b) => !b.mishit);
   const carries = good.map((b) => b.carryM).sort((a, b) => a - b);

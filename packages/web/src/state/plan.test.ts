@@ -15,12 +15,12 @@ const ahead = (flag: PlanePoint): ShotAnswer => ({
   spot: at(1, 301),
 });
 
-async function opened(atFlag = true) {
+async function opened(atFlag = true, answer = holeAnswer()) {
   const [desk, clock] = [new SlowDesk(), new HandClock()];
   const open = openOn(SHELF, {});
   if (open === undefined) throw new Error('an empty shelf');
   const state = new PlanState(desk, SHELF, clock, { ...open, units: 'yd', light: 'paper', atFlag });
-  await desk.of('open')[0]?.answer(holeAnswer());
+  await desk.of('open')[0]?.answer(answer);
   state.room.value = ROOM;
   await desk.of('draw').at(-1)?.answer(pictureOf());
   return { desk, clock, state };
@@ -150,6 +150,15 @@ describe('opening', () => {
     clock.paint();
     expect(state.flag.value).toEqual(at(1, 300));
     expect(desk.of('moveFlag').at(-1)?.ask).toMatchObject({ flag: at(1, 300) });
+  });
+
+  it('asks in full for what was worked out beforehand, once its sheet is there', async () => {
+    const { desk, clock, state } = await opened(true, { ...holeAnswer(), prepared: true });
+    expect(state.answered.value).toBe('prepared');
+    clock.pass(300);
+    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([{ flag: at(0, 300), shot: 1, grade: 'settled' }]);
+    await desk.of('moveFlag')[0]?.answer(holeAnswer());
+    expect([state.answered.value, state.said.value]).toEqual(['settled', '']);
   });
 
   it('tells a fault when the hole cannot be opened', async () => {

@@ -10,6 +10,8 @@ import { Latest } from './latest.ts';
 
 /** A flag or spot that has lain still this long is answered for in full. */
 const SETTLE_MS = 150;
+/** A plan that was worked out beforehand is asked for in full this long after its sheet is there. */
+const SOLVE_MS = 300;
 
 export type Light = 'paper' | 'sun';
 export type Handle = 'flag' | 'spot';
@@ -69,7 +71,8 @@ export class PlanState {
   /** Which of them the next tap on the sheet places. */
   readonly placing = signal<Handle | undefined>(undefined);
   readonly flagWasMoved = signal(false);
-  readonly behind = signal<Behind | undefined>(undefined);
+  /** The balls behind the shown shot, from when they are asked for. */
+  readonly behind = signal<Behind | 'asked' | undefined>(undefined);
 
   private readonly following = signal<ShotAnswer | undefined>(undefined);
   /** Rises when something on the sheet has changed. */
@@ -87,9 +90,11 @@ export class PlanState {
     return ahead?.shot === index ? ahead.spot : this.hole.value?.shots[index]?.spot;
   });
   /** Whose answer is shown. */
-  readonly answered = computed(() =>
-    this.hole.value === undefined ? undefined : this.following.value === undefined ? 'settled' : 'following',
-  );
+  readonly answered = computed(() => {
+    if (this.following.value !== undefined) return 'following';
+    const hole = this.hole.value;
+    return hole === undefined ? undefined : hole.prepared === true ? 'prepared' : 'settled';
+  });
   /** Is the flag on the sheet that is shown? */
   readonly flagShown = computed(() => this.isShown(this.flag.value));
   /** The shot that the picture shows. */
@@ -156,6 +161,7 @@ export class PlanState {
         batch(() => {
           this.picture.value = drawn;
           this.pictured.value = shot;
+          if (this.answered.value === 'prepared') this.later(SOLVE_MS, () => this.askMove('settled'));
         }),
     );
     effect(() => this.draw());
@@ -225,9 +231,12 @@ export class PlanState {
   async showBehind(): Promise<void> {
     const shot = this.shot.value;
     if (shot === undefined) return;
+    this.behind.value = 'asked';
     try {
-      this.behind.value = await this.desk.behind(shot.option);
+      const behind = await this.desk.behind(shot.option);
+      if (this.behind.value === 'asked') this.behind.value = behind;
     } catch (error) {
+      this.behind.value = undefined;
       this.fault.value = messageOf(error);
     }
   }
@@ -295,7 +304,7 @@ export class PlanState {
         const ahead = this.moveDue ? this.flag.value : answer.flag;
         this.settle(answer);
         this.flag.value = ahead;
-        this.say();
+        if (this.flagWasMoved.value) this.say();
       } else {
         this.following.value = answer;
         this.edition.value++;
@@ -315,8 +324,7 @@ export class PlanState {
 
   /** At most one question a frame, and one more when nothing has moved for a while. */
   private follow(each: () => void, still: () => void): void {
-    this.callOffSettling();
-    this.callOffSettling = this.clock.after(SETTLE_MS, () => {
+    this.later(SETTLE_MS, () => {
       this.moveDue = false;
       still();
     });
@@ -327,6 +335,12 @@ export class PlanState {
       this.moveDue = false;
       each();
     });
+  }
+
+  /** Does something unless something else is put off meanwhile. */
+  private later(ms: number, then: () => void): void {
+    this.callOffSettling();
+    this.callOffSettling = this.clock.after(ms, then);
   }
 
   private askMove(grade: MoveAsk['grade']): void {

@@ -1,8 +1,13 @@
 import type { Units } from '@leeway/engine';
-import type { Behind as Balls } from '../asks.ts';
+import type { Behind as Answer } from '../asks.ts';
 import { ballsDrawn } from '../plane/ballsDrawn.ts';
 import type { PlanState } from '../state/plan.ts';
 import { behindWords, dateWords, sideWords, sureLong, wholeLength, WORDS } from '../words.ts';
+
+interface Shown {
+  readonly balls: Answer['balls'];
+  readonly units: Units;
+}
 
 /** The balls behind the answer: how sure in full, a drawing of them, the same in words, and each ball by its day. */
 export function Behind({ state }: { readonly state: PlanState }) {
@@ -13,19 +18,27 @@ export function Behind({ state }: { readonly state: PlanState }) {
         <section class="behind">
           <h3>{WORDS.howSure}</h3>
           <p>{sureLong(shot)}</p>
-          <figure>
-            {behind.balls.length === 0 ? undefined : <Drawing balls={behind.balls} units={units} />}
-            <figcaption>{behindWords(behind, units)}</figcaption>
-          </figure>
-          {behind.balls.length === 0 ? undefined : <BallByBall balls={behind.balls} units={units} />}
+          {behind === 'asked' ? <p role="status">{WORDS.fetching}</p> : <Balls balls={behind.balls} units={units} />}
         </section>
       )}
     </div>
   );
 }
 
+function Balls({ balls, units }: Shown) {
+  return (
+    <>
+      <figure>
+        {balls.length === 0 ? undefined : <Drawing balls={balls} units={units} />}
+        <figcaption>{behindWords(balls, units)}</figcaption>
+      </figure>
+      {balls.length === 0 ? undefined : <BallByBall balls={balls} units={units} />}
+    </>
+  );
+}
+
 /** Carry along the sheet, side across it; a mishit is a ring. */
-function Drawing({ balls, units }: { readonly balls: Balls['balls']; readonly units: Units }) {
+function Drawing({ balls, units }: Shown) {
   const { widthPx: w, heightPx: h, middleY, dots, rule } = ballsDrawn(balls, units);
   return (
     <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true">
@@ -62,7 +75,7 @@ function Drawing({ balls, units }: { readonly balls: Balls['balls']; readonly un
   );
 }
 
-const BallByBall = ({ balls, units }: { readonly balls: Balls['balls']; readonly units: Units }) => (
+const BallByBall = ({ balls, units }: Shown) => (
   <details>
     <summary>{WORDS.ballByBall}</summary>
     <div class="table" tabIndex={0} role="region" aria-label={WORDS.ballByBall}>
