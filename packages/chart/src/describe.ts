@@ -56,6 +56,18 @@ export function describe(
   };
 }
 
+/** The index chart told in words. */
+export function indexWords(charted: Charted, units: Units): { readonly title: string; readonly description: string } {
+  const { ground, choices, shot = 0 } = charted;
+  const finishes = choices.map((choice, i) => `shot ${i + 1} finishes ${whole(choice.finishesM, units)} ${units} on`);
+  const shown = choices.length > 1 ? `; shot ${shot + 1} is the one shown` : '';
+  return {
+    title: `${nameOf(ground)}, all shots`,
+    description:
+      choices.length === 0 ? holeLine(ground, units) : `${holeLine(ground, units)}: ${finishes.join(', ')}${shown}.`,
+  };
+}
+
 const creditOf = (charted: Charted): string[] => (charted.attribution === undefined ? [] : [charted.attribution]);
 
 const KINDS = [

@@ -4,6 +4,7 @@ export type { Charted, ShownWind } from './charted.ts';
 export { Drawing, type DrawingOptions } from './drawing.ts';
 export { groundAt } from './groundAt.ts';
 export { type Light, type Palette, PALETTES } from './palette.ts';
+export { indexChart } from './indexChart.ts';
 export { scene } from './scene.ts';
 export type { Size, Units } from './sheet.ts';
 export { svg, type SvgOptions } from './svg.ts';

@@ -35,6 +35,7 @@ export const LAYERS = [
   'water',
   'bounds',
   'contours',
+  'flagline',
   'lines',
   'pattern',
   'arms',

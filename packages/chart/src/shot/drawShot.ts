@@ -12,7 +12,7 @@ const RUN_SHOWN_M = 4.572;
 /** The flag line, dotted, from a ball to the flag. */
 export const flagLine = (sheet: Sheet, from: PlanePoint, flag: PlanePoint): Mark => ({
   kind: 'stroke',
-  layer: 'lines',
+  layer: 'flagline',
   role: 'ink',
   lines: within(sheet, [sheet.toPaper(from), sheet.toPaper(flag)]).flatMap((l) => dashed(l, [0.01, 4])),
   closed: false,

@@ -8,8 +8,7 @@ import { type OpenHole, readHole, type ReadHole, reopen, solveRead } from './ope
 import { type Prepared, readPrepared } from './prepared.ts';
 
 /**
- * The hole that the page has open. One that was worked out beforehand is answered for at once, and solved when something is asked that needs it, or
- * earlier when there is time.
+ * The hole that the page has open. One that was worked out beforehand is answered for at once, and solved when something is asked that needs it.
  */
 export class Held {
   readonly read: ReadHole;

@@ -3,7 +3,7 @@ import { answerAt, scopePort } from '@leeway/desk';
 import type { PlanDesk } from '../asks.ts';
 import { fetchJson } from './fetched.ts';
 import { loadFonts } from './fonts.ts';
-import { Painter } from './picture.ts';
+import { indexPicture, Painter } from './picture.ts';
 import { planDesk } from './planDesk.ts';
 
 const scope = self as unknown as DedicatedWorkerGlobalScope;
@@ -22,11 +22,7 @@ answerAt<PlanDesk>(
     },
     drawIndex: async (charted, ask) => {
       await fonts;
-      return painter.index(charted, ask);
-    },
-    after: (ms, then) => {
-      const timer = setTimeout(then, ms);
-      return () => clearTimeout(timer);
+      return indexPicture(charted, ask);
     },
   }),
 );

@@ -7,6 +7,7 @@ import { planOn } from './planOn.ts';
 /** Moves the flag and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
 export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot {
   const held = shownShot(open, shot);
+  open.settled = false;
   open.study.moveFlag(flag, 'following');
   const choice = open.study.ask(held.choice.from);
   if (choice === undefined) throw new Error(`nothing can be played from ${held.choice.from.lie}`);
@@ -27,11 +28,15 @@ export async function settleFlag(
   turn: Pick<Turn, 'pause'>,
 ): Promise<HolePlan> {
   shownShot(open, shot);
+  const { flag: stands } = open.study.ground;
+  if (open.settled && stands.eastM === flag.eastM && stands.northM === flag.northM) return open.plan;
   const balls = open.plan.shots.slice(0, shot + 1).map(({ choice, dropped }) => ({ state: choice.from, dropped }));
+  open.settled = false;
   open.study.moveFlag(flag, 'settled');
   // the choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands
   open.plan = { ...open.plan, solution: open.study.solution };
   open.plan = await planOn(open.study, balls, turn);
+  open.settled = true;
   return open.plan;
 }
 

@@ -19,6 +19,8 @@ export interface OpenHole extends ReadHole {
   readonly study: Study;
   /** For where the flag was last settled, or followed to. */
   plan: HolePlan;
+  /** The whole plan is for the flag where it is, and as good as from scratch. */
+  settled: boolean;
 }
 
 /** Fetches a hole and a player. */
@@ -40,14 +42,14 @@ export async function readHole(ask: OpenAsk, fetched: Fetch): Promise<ReadHole> 
 export async function solveRead(read: ReadHole, turn: Pick<Turn, 'pause'>): Promise<OpenHole> {
   const { ground, player } = read;
   const study = new Study(ground, player);
-  return { ...read, study, plan: await planFromTee(study, turn) };
+  return { ...read, study, plan: await planFromTee(study, turn), settled: true };
 }
 
 /** The same hole opened again, in other units: the study is kept, and its flag put back where the map has it. */
 export async function reopen(open: OpenHole, ask: OpenAsk, turn: Pick<Turn, 'pause'>): Promise<OpenHole> {
   const { study, ground } = open;
   if (study.ground.flag !== ground.flag) study.moveFlag(ground.flag, 'settled');
-  return { ...open, ask, plan: await planFromTee(study, turn) };
+  return { ...open, ask, plan: await planFromTee(study, turn), settled: true };
 }
 
 const planFromTee = (study: Study, turn: Pick<Turn, 'pause'>): Promise<HolePlan> =>

@@ -8,7 +8,7 @@ import { GROUND, INA, sending } from './testdata/tried.ts';
 
 const turn: Turn = { passedOver: false, pause: () => Promise.resolve(), move: () => undefined };
 const draw = () => Promise.reject(new Error('nothing is drawn here'));
-const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw, after: () => () => undefined });
+const fresh = () => planDesk({ fetched: sending(), draw, drawIndex: draw });
 const ask = { ground: GROUND, hole: '5', player: INA, units: 'yd' } as const;
 const holeSchema = planSchema.shape.holes.element;
 

@@ -15,18 +15,12 @@ export interface Surroundings {
   /** Paints a sheet. */
   readonly draw: (charted: Charted, ask: DrawAsk) => Promise<Picture>;
   readonly drawIndex: (charted: Charted, ask: DrawAsk) => Promise<Picture>;
-  /** Does something after some milliseconds; the result calls it off. */
-  readonly after: (ms: number, then: () => void) => () => void;
 }
 
-/** When nothing has been drawn for so long, a hole that was shown as worked out beforehand is solved. */
-const QUIET_MS = 300;
-
 /** Answers the page's questions about the one hole it has open. */
-export function planDesk({ fetched, draw, drawIndex, after }: Surroundings): Answerers<PlanDesk> {
+export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<PlanDesk> {
   let held: Held | undefined;
   let recorded: { readonly of: ShelvedPlayer; readonly balls: readonly SentBall[] } | undefined;
-  let callOff = (): void => undefined;
 
   const open = (): Held => {
     if (held === undefined) throw new Error('no hole is open');
@@ -39,17 +33,12 @@ export function planDesk({ fetched, draw, drawIndex, after }: Surroundings): Ans
     return recorded.balls;
   };
   const drawn = async (paint: Surroundings['draw'], ask: DrawAsk, turn: Turn): Promise<Picture> => {
-    callOff();
-    const shown = open();
-    const picture = await paint(await shown.charted(), ask);
+    const picture = await paint(await open().charted(), ask);
     turn.move(picture.bitmap);
-    // whoever asks for it is told what went wrong
-    callOff = after(QUIET_MS, () => void shown.solved().catch(() => undefined));
     return picture;
   };
   return {
     open: async (ask, turn) => {
-      callOff();
       held = await Held.take(ask, held, fetched, turn);
       return held.answer();
     },
