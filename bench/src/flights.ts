@@ -10,6 +10,7 @@ import { errorTable } from './flightErrors.ts';
  */
 const REPEATS = 7;
 const EXACT_STEP_S = 0.002;
+const GROWTH_ROUNDS = 100;
 /** 20 mph. */
 const STRONG_MPS = 8.9408;
 
@@ -69,6 +70,18 @@ say(
   `${cpus()[0]?.model ?? 'unknown processor'}, ${cpus().length} cores, load ${loadavg()[0]?.toFixed(1) ?? '?'}, Node ${process.version}`,
 );
 say(`CPU time, one thread, median of ${REPEATS} rounds; errors against steps of ${EXACT_STEP_S} s.`);
+/** Memory that a flight leaves behind, bytes: what the heap grows by between collections, summed. */
+function bytesAFlight(work: () => void, flights: number): number {
+  let [grown, before] = [0, process.memoryUsage().heapUsed];
+  for (let i = 0; i < GROWTH_ROUNDS; i++) {
+    work();
+    const now = process.memoryUsage().heapUsed;
+    grown += Math.max(0, now - before);
+    before = now;
+  }
+  return grown / GROWTH_ROUNDS / flights;
+}
+
 const out = emptyFlight();
 for (const [name, windMps] of [
   ['calm', 0],
@@ -109,3 +122,10 @@ const ms = median(Array.from({ length: REPEATS }, () => cpuMs(fillTable)));
 say(
   `a hole: ${BAG.length} options x ${DIRECTIONS} directions x ${HEIGHTS_M.length} heights in a 20 mph wind: ${ms.toFixed(0)} ms`,
 );
+const [first] = through;
+if (first !== undefined) {
+  const round = (): void => {
+    for (let i = 0; i < 10; i++) for (const launch of BAG) flyInto(out, launch, first, 0, STEP_S);
+  };
+  say(`memory left behind: ${bytesAFlight(round, 10 * BAG.length).toFixed(0)} bytes a flight`);
+}

@@ -22,7 +22,8 @@ export function cubicTop(y0: number, m0: number, y1: number, m1: number): number
 
 /** Where the cubic falls to `level` between `from` and 1, by Newton's steps kept within halving brackets, to 1e-12. */
 export function cubicFall(level: number, from: number, y0: number, m0: number, y1: number, m1: number): number {
-  let [lo, hi] = [from, 1];
+  let lo = from;
+  let hi = 1;
   const above = cubic(from, y0, m0, y1, m1) - level;
   let u = from + ((1 - from) * above) / (above + level - y1 || 1);
   for (let i = 0; i < HALVINGS; i++) {

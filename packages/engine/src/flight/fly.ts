@@ -20,8 +20,8 @@ export const STEP_S = 0.2;
 export const COARSE_STEP_S = 0.4;
 
 const RAD_PER_S_PER_RPM = (2 * Math.PI) / 60;
-/** From here on a ball has the whole of its lift, to one part in 10^12. */
-const WHOLE_LIFT = 0.08;
+/** From here on a ball has the whole of its lift, to one part in 10^7. */
+const WHOLE_LIFT = 0.06;
 /** No ball that a person hits stays up so long. */
 const LONGEST_S = 60;
 
@@ -63,12 +63,15 @@ export function flyInto(
   const rightPerLog = air.rightMps / logAtGauge;
 
   let t = 0;
-  let [x, y, z] = [0, 0, 0];
+  let x = 0;
+  let y = 0;
+  let z = 0;
   let vx = launch.speedMps * Math.cos(rise) * Math.cos(turn);
   let vy = launch.speedMps * Math.sin(rise);
   let vz = launch.speedMps * Math.cos(rise) * Math.sin(turn);
   let spin = launch.spinRpm * RAD_PER_S_PER_RPM;
-  let h = stepS;
+  // A number for certain, so that the loop keeps it unboxed.
+  let h = Math.min(stepS, LONGEST_S);
   let landing = false;
   let traced = 0;
   out.landed = false;
@@ -83,8 +86,18 @@ export function flyInto(
       trace[traced++] = z;
     }
     // The state of a stage, and the sums of the stages' slopes.
-    let [sy, su, sv, sw, sq] = [y, vx, vy, vz, spin];
-    let [dx, dy, dz, du, dv, dw, dq] = [0, 0, 0, 0, 0, 0, 0];
+    let sy = y;
+    let su = vx;
+    let sv = vy;
+    let sw = vz;
+    let sq = spin;
+    let dx = 0;
+    let dy = 0;
+    let dz = 0;
+    let du = 0;
+    let dv = 0;
+    let dw = 0;
+    let dq = 0;
     for (let stage = 0; stage < 4; stage++) {
       const log = calm ? 0 : logHeight(sy, air.roughnessM);
       const ax = su - tailPerLog * log;
@@ -97,7 +110,7 @@ export function flyInto(
       const across = Math.sqrt(lx * lx + ly * ly + lz * lz);
       const spinFactor = (BALL_RADIUS_M * sq * across) / speedSq;
       const reynolds = heldReynolds(reynoldsPerMps * speed);
-      const at = (spinFactor < LAST_SPIN_FACTOR ? spinFactor : LAST_SPIN_FACTOR) * ROWS_PER_UNIT;
+      const at = Math.min(spinFactor, LAST_SPIN_FACTOR) * ROWS_PER_UNIT;
       const row = at | 0;
       const part = at - row;
       const dragSpin = AERO_TABLE[2 * row]!;
