@@ -8,7 +8,7 @@ describe('over ports of the browser’s shape', () => {
   keepsProtocol(() => {
     const { port1, port2 } = new MessageChannel();
     for (const port of [port1, port2]) port.start();
-    answerAt<Trial>(scopePort(port2), trial());
+    answerAt<Trial>(scopePort(port2), trial(), ['urgent']);
     return scopePort(port1);
   });
 });

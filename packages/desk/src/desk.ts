@@ -1,6 +1,6 @@
 import { failureOf, type Call, type Reply } from './messages.ts';
 import type { Port } from './port.ts';
-import type { About, Answer, Questions } from './questions.ts';
+import type { About, Answer, Name, Questions } from './questions.ts';
 
 /** The work on one question, as whoever answers it sees it. */
 export interface Turn {
@@ -23,12 +23,26 @@ interface Question {
   readonly about: unknown;
 }
 
+/** A question that waits, and how often it, or the one whose place it took, has been overtaken. */
+interface Waiting extends Question {
+  overtaken: number;
+}
+
+const OVERTAKEN_MOST = 2;
+
 /** Thrown by `pause` to leave a turn. */
 class PassedOver extends Error {}
 
-/** Answers the questions that come in at a port: one at a time, in the order they came, a newer one in the place of an older of its name that waits. */
-export function answerAt<D extends Questions<D>>(port: Port, answerers: Answerers<D>): void {
-  const desk = new Desk(port, answerers as Answering);
+/**
+ * Answers the questions that come in at a port: one at a time, in the order they came, a newer one in the place of an older of its name that waits.
+ * A question of an `urgent` name goes before the others; these are overtaken twice at the most, so that they have their turn too.
+ */
+export function answerAt<D extends Questions<D>>(
+  port: Port,
+  answerers: Answerers<D>,
+  urgent: readonly Name<D>[] = [],
+): void {
+  const desk = new Desk(port, answerers as Answering, urgent);
   port.receive((message) => desk.take(message as Call));
 }
 
@@ -38,11 +52,13 @@ class Desk {
   private readonly port: Port;
   private readonly answerers: Answering;
   /** One of each name at the most, longest waiting first. */
-  private readonly waiting = new Map<string, Question>();
+  private readonly waiting = new Map<string, Waiting>();
+  private readonly urgent: readonly string[];
   private current: { readonly question: Question; passedOver: boolean } | undefined;
   private working = false;
 
-  constructor(port: Port, answerers: Answering) {
+  constructor(port: Port, answerers: Answering, urgent: readonly string[]) {
+    this.urgent = urgent;
     this.port = port;
     this.answerers = answerers;
   }
@@ -57,7 +73,7 @@ class Desk {
     const older = this.waiting.get(name);
     if (older !== undefined) this.reply({ reply: 'passed over', id: older.id });
     if (this.current?.question.name === name) this.current.passedOver = true;
-    this.waiting.set(name, { id, name, about });
+    this.waiting.set(name, { id, name, about, overtaken: older?.overtaken ?? 0 });
   }
 
   /** The asker has forgotten the question, so nothing is said. */
@@ -78,9 +94,14 @@ class Desk {
   }
 
   private next(): Question | undefined {
-    const [first] = this.waiting.values();
-    if (first !== undefined) this.waiting.delete(first.name);
-    return first;
+    const all = [...this.waiting.values()];
+    const overtakes = (question: Waiting, i: number): boolean =>
+      this.urgent.includes(question.name) && all.slice(0, i).every(({ overtaken }) => overtaken < OVERTAKEN_MOST);
+    const next = all.find(overtakes) ?? all[0];
+    if (next === undefined) return undefined;
+    for (const passed of all.slice(0, all.indexOf(next))) passed.overtaken++;
+    this.waiting.delete(next.name);
+    return next;
   }
 
   private async answer(question: Question): Promise<void> {

@@ -39,6 +39,26 @@ export function keepsProtocol(open: () => Port): void {
       expect(await desk.ask('begun', {})).toEqual([4]);
     }));
 
+  test('an urgent question overtakes those that wait, twice and not again', () =>
+    asked(async (desk) => {
+      const order: string[] = [];
+      const noted = async (name: string, answer: Promise<unknown>): Promise<void> => {
+        await answer;
+        order.push(name);
+      };
+      const urgent = (n: number) => noted(`urgent ${n}`, desk.ask('urgent', { n, ms: 40 }));
+      await desk.ask('double', { n: 0 });
+      const first = urgent(0);
+      await new Promise((resolve) => void setTimeout(resolve, 10));
+      const waits = noted('double', desk.ask('double', { n: 1 }));
+      const second = urgent(1);
+      await first;
+      const third = urgent(2);
+      await second;
+      await Promise.all([third, urgent(3), waits]);
+      expect(order).toEqual(['urgent 0', 'urgent 1', 'urgent 2', 'double', 'urgent 3']);
+    }));
+
   test('long work is left at its next pause when a newer question comes', () =>
     asked(async (desk) => {
       await desk.ask('double', { n: 1 });

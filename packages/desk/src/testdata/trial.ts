@@ -6,6 +6,8 @@ export interface Trial {
   double(about: { readonly n: number }): Promise<number | undefined>;
   /** Works for so many pauses, and says how many questions of any kind were begun before it was done. */
   work(about: { readonly pauses: number }): Promise<number | undefined>;
+  /** As `double`, before other questions that wait, and after so many milliseconds. */
+  urgent(about: { readonly n: number; readonly ms: number }): Promise<number | undefined>;
   /** Works for so many milliseconds without letting anything in. */
   block(about: { readonly ms: number }): Promise<string | undefined>;
   /** Fails, with a name and a message. */
@@ -25,6 +27,10 @@ export function trial(): Answerers<Trial> {
     double: ({ n }) => {
       begun++;
       doubled.push(n);
+      return 2 * n;
+    },
+    urgent: async ({ n, ms }) => {
+      await new Promise((resolve) => void setTimeout(resolve, ms));
       return 2 * n;
     },
     work: async ({ pauses }, turn) => {

@@ -25,4 +25,6 @@ answerAt<PlanDesk>(
       return indexPicture(charted, ask);
     },
   }),
+  // the choice is wanted before its picture
+  ['moveFlag', 'spot'],
 );
