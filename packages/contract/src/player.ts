@@ -50,6 +50,27 @@ const puttingParameters = z.strictObject({
   holeHalfWidthM: between(0.005, 0.2).exactOptional(),
 });
 
+/** A club of the bag, with the swings that the player owns with it. */
+const clubSchema = z.strictObject({
+  name,
+  loftDeg: between(0, 80).exactOptional(),
+  claimedCarryM: claimedCarryM.exactOptional(),
+  swings: z
+    .array(z.union([name, z.strictObject({ name, claimedCarryM: claimedCarryM.exactOptional() })]))
+    .max(12)
+    .exactOptional(),
+});
+
+/** A pattern, stated or fitted. */
+export const patternSchema = z.strictObject({
+  club: name,
+  swing: name,
+  lie: z.enum(LIES).exactOptional(),
+  components,
+  rest: z.boolean().exactOptional(),
+  fit: fit.exactOptional(),
+});
+
 /** The shape of a Player file. What the parts mean stands at the type `PlayerFile`. */
 export const playerSchema = z.strictObject({
   version: z.literal(1),
@@ -58,33 +79,8 @@ export const playerSchema = z.strictObject({
   sex: z.enum(['man', 'woman']).exactOptional(),
   handicapIndex: between(-10, 54).exactOptional(),
   units: z.enum(['yd', 'm']).exactOptional(),
-  clubs: z
-    .array(
-      z.strictObject({
-        name,
-        loftDeg: between(0, 80).exactOptional(),
-        claimedCarryM: claimedCarryM.exactOptional(),
-        swings: z
-          .array(z.union([name, z.strictObject({ name, claimedCarryM: claimedCarryM.exactOptional() })]))
-          .max(12)
-          .exactOptional(),
-      }),
-    )
-    .max(40)
-    .exactOptional(),
-  patterns: z
-    .array(
-      z.strictObject({
-        club: name,
-        swing: name,
-        lie: z.enum(LIES).exactOptional(),
-        components,
-        rest: z.boolean().exactOptional(),
-        fit: fit.exactOptional(),
-      }),
-    )
-    .max(600)
-    .exactOptional(),
+  clubs: z.array(clubSchema).max(40).exactOptional(),
+  patterns: z.array(patternSchema).max(600).exactOptional(),
   lies: z
     .strictObject({
       rough: lieEffect.exactOptional(),
