@@ -2,7 +2,7 @@
  * The linter's rules, and above all which way imports point. Packages and, inside the engine, folders are in the order below: each may
  * import itself and those before it. Type-only imports count, and tests keep the order too.
  */
-const PACKAGES = ['engine', 'contract', 'chart', 'desk', 'formats', 'demo', 'web', 'server', 'cli'];
+const PACKAGES = ['engine', 'contract', 'chart', 'desk', 'formats', 'demo', 'web', 'store', 'server', 'cli'];
 const FLOORS = [
   'quantity',
   'math',

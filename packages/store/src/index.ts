@@ -1,0 +1,10 @@
+export { backUp, KEY_FILE, type Backup } from './backup.ts';
+export { changesAfter, type Changes } from './changes.ts';
+export { erasePlayer, type Erasure } from './erase.ts';
+export { openQueue, type JobQueue, type JobSubject, type RunningJob } from './jobs.ts';
+export { exportPlayer, importPlayer } from './playerFile.ts';
+export { put, type Receipt } from './put.ts';
+export { current, get, history, list, players, type Asked } from './read.ts';
+export { restore, type Restored } from './restore.ts';
+export type { Kept } from './rows.ts';
+export { openStore, type Store, type StorePlace } from './store.ts';

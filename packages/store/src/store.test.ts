@@ -1,0 +1,19 @@
+import { afterAll } from 'vitest';
+import { openStore } from './store.ts';
+import { prepareFolder } from './testdata/preparedFolder.ts';
+import { storeContract } from './testdata/storeContract.ts';
+import { newMemoryFolder, removeFolder } from './testdata/temporary.ts';
+
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders) removeFolder(folder);
+});
+
+storeContract('the embedded database', async () => {
+  const folder = newMemoryFolder();
+  folders.push(folder);
+  await prepareFolder(folder);
+  const { value, faults } = await openStore({ folder });
+  if (value === undefined) throw new Error(JSON.stringify(faults));
+  return value;
+});
