@@ -31,6 +31,8 @@ const PLANTED: readonly (readonly [what: string, path: string, text: string, rul
   ['formats in the desk', 'desk/src/threads.ts', `export * from '@leeway/formats';`, 'no-restricted-imports'],
   ['Node in the page', 'web/src/a.tsx', `export * from 'node:fs';`, 'no-restricted-imports'],
   ['the server in the build of the page', 'web/build/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
+  ['the store in the web page', 'web/src/a.ts', `export * from '@leeway/store';`, 'no-restricted-imports'],
+  ['the server in the store', 'store/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['the server in the demo', 'demo/src/a.ts', `export * from '@leeway/server';`, 'no-restricted-imports'],
   ['the command line in the server', 'server/src/a.ts', `export * from '@leeway/cli';`, 'no-restricted-imports'],
   ['a cycle', 'cli/src/one.ts', `import { two } from './two.ts';\nexport const one = (): number => two();`, 'no-cycle'],

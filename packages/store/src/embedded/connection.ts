@@ -1,6 +1,7 @@
 import type { PGlite } from '@electric-sql/pglite';
 import { DiskFull } from '../sql.ts';
 import { type Engine, openEngine } from './engine.ts';
+import { assertRoom } from './room.ts';
 
 /** The embedded engine's one connection. */
 export interface Connection {
@@ -27,6 +28,7 @@ export function connect(folder: string, first: Engine): Connection {
 
   async function running(): Promise<Engine> {
     if (engine !== undefined) return engine;
+    assertRoom(folder);
     const opened = await openEngine(folder);
     for (const [channel, heard] of listening) await opened.sql.listen(channel, heard);
     engine = opened;

@@ -2,14 +2,13 @@ import fs from 'node:fs';
 import type { PGlite } from '@electric-sql/pglite';
 import type { Fault, Read } from '@leeway/contract';
 import { fromPglite } from 'pg-boss';
-import { type Database, DiskFull, type Sql } from '../sql.ts';
+import type { Database, Sql } from '../sql.ts';
 import { connect, isFull } from './connection.ts';
 import { type Engine, openEngine, proveSync } from './engine.ts';
 import { housekeeper } from './housekeeper.ts';
 import { takeOwnership } from './ownership.ts';
+import { assertRoom, hasRoom } from './room.ts';
 
-/** What stays free whatever is written: room for the engine's journal, without which it could not go on. */
-const SPARE_BYTES = 8 * 2 ** 20;
 /** What a new database takes, and a little to work with. */
 const START_BYTES = 48 * 2 ** 20;
 
@@ -24,7 +23,7 @@ export async function openEmbedded(folder: string): Promise<Read<Database>> {
     return { value: database(folder, engine, () => ownership.release()), faults: [] };
   } catch (error) {
     ownership.release();
-    if (isFull(error) || roomIn(folder) < SPARE_BYTES) return { faults: [noRoom(folder)] };
+    if (isFull(error) || !hasRoom(folder)) return { faults: [noRoom(folder)] };
     throw error;
   }
 }
@@ -45,11 +44,6 @@ const noRoom = (folder: string): Fault => ({
   expected: `${START_BYTES / 2 ** 20} MB free`,
 });
 
-function roomIn(folder: string): number {
-  const { bavail, bsize } = fs.statfsSync(folder);
-  return bavail * bsize;
-}
-
 const statementsOf = (engine: Pick<PGlite, 'query' | 'exec'>): Sql => ({
   query: async <Row extends object>(text: string, values: readonly unknown[] = []) =>
     (await engine.query<Row>(text, [...values])).rows,
@@ -60,20 +54,16 @@ function database(folder: string, engine: Engine, release: () => void): Database
   const connection = connect(folder, engine);
   const keepHouse = housekeeper();
 
-  const assertRoom = (bytes: number): void => {
-    if (roomIn(folder) < SPARE_BYTES + bytes) throw new DiskFull(`No room on the disk of ${folder}.`);
-  };
-
   const writing = <T>(work: (engine: PGlite) => Promise<T>): Promise<T> =>
     connection.run(async (sql) => {
-      assertRoom(0);
+      assertRoom(folder);
       await keepHouse(sql);
       return work(sql);
     });
 
   return {
     place: folder,
-    assertRoom,
+    assertRoom: (bytes) => assertRoom(folder, bytes),
     query: (text, values) => connection.run((sql) => statementsOf(sql).query(text, values)),
     script: (text) => writing((sql) => statementsOf(sql).script(text)),
     transaction: (work) =>

@@ -47,6 +47,8 @@ async function makeDatabase(folder: string, path: string): Promise<void> {
 }
 
 async function start(path: string): Promise<Engine> {
+  // The engine's own lock file: whoever comes here holds the folder, and one that was cut short would keep the engine from starting.
+  fs.rmSync(join(path, 'postmaster.pid'), { force: true });
   const files = new SyncedFiles(path);
   const sql = await PGlite.create({
     fs: files,

@@ -14,8 +14,12 @@ export const newMemoryFolder = (): string => mkdtempSync(join(existsSync(MEMORY)
 export const removeFolder = (folder: string): void => rmSync(folder, { recursive: true, force: true });
 
 /** A folder that goes when the test has finished. */
-export function temporaryFolder(): string {
-  const folder = newFolder();
+export const temporaryFolder = (): string => untilFinished(newFolder());
+
+/** A folder in memory that goes when the test has finished. */
+export const temporaryMemoryFolder = (): string => untilFinished(newMemoryFolder());
+
+function untilFinished(folder: string): string {
   onTestFinished(() => removeFolder(folder));
   return folder;
 }

@@ -1,0 +1,115 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { erasePlayer } from './erase.ts';
+import { openQueue, type RunningJob } from './jobs.ts';
+import { openStore, type StorePlace } from './store.ts';
+import { filesHolding } from './testdata/grepBytes.ts';
+import { prepareFolder } from './testdata/preparedFolder.ts';
+import { type RealServer, startRealServer } from './testdata/realServer.ts';
+import { newId } from './testdata/records.ts';
+import { temporaryFolder } from './testdata/temporary.ts';
+
+const WORKER = fileURLToPath(new URL('testdata/worker.ts', import.meta.url));
+/** A dead worker is noticed after its heartbeat has run out, and that is looked for now and then. */
+const NOTICED_WITHIN_MS = 90_000;
+
+let server: RealServer;
+beforeAll(async () => {
+  server = await startRealServer();
+}, 60_000);
+afterAll(() => server.stop());
+
+const BACK_ENDS: readonly (readonly [string, () => Promise<StorePlace>])[] = [
+  [
+    'the embedded database',
+    async () => {
+      const folder = temporaryFolder();
+      await prepareFolder(folder);
+      return { folder };
+    },
+  ],
+  ['a PostgreSQL server', async () => ({ folder: temporaryFolder(), databaseUrl: await server.newDatabase() })],
+];
+
+async function openWithQueue(place: StorePlace, onError: (error: Error) => void = () => undefined) {
+  const { value: store, faults } = await openStore(place);
+  if (store === undefined) throw new Error(JSON.stringify(faults));
+  const queue = await openQueue(store, onError);
+  return {
+    store,
+    queue,
+    close: async () => {
+      await queue.stop();
+      await store.close();
+    },
+  };
+}
+
+/** A worker process, and what it has said so far. */
+function startWorker({ folder, databaseUrl }: StorePlace): { readonly worker: ChildProcess; readonly said: string[] } {
+  const args = databaseUrl === undefined ? [folder] : [folder, databaseUrl];
+  const worker = spawn(process.execPath, [WORKER, ...args], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const said: string[] = [];
+  createInterface({ input: worker.stdout }).on('line', (line) => said.push(line));
+  return { worker, said };
+}
+
+async function killed(worker: ChildProcess): Promise<void> {
+  worker.kill('SIGKILL');
+  await once(worker, 'close');
+}
+
+describe.each(BACK_ENDS)('the queue on %s', (_, newPlace) => {
+  test('does each job once, soon, and again what threw', { timeout: 60_000 }, async () => {
+    const errors: string[] = [];
+    const { queue, close } = await openWithQueue(await newPlace(), ({ message }) => void errors.push(message));
+    const runs: RunningJob[] = [];
+    await queue.work('plan', 4, async (job) => {
+      runs.push(job);
+      if (job.about.length === 0 && job.retry === 0) throw new Error('Stumbled.');
+    });
+    const owner = newId();
+    const about = [newId()];
+    const ids = await Promise.all(Array.from({ length: 20 }, () => queue.send('plan', { owner, about })));
+    await vi.waitFor(() => expect(runs).toHaveLength(20), 30_000);
+    expect(runs.map(({ id }) => id).toSorted()).toEqual(ids.toSorted());
+    expect(runs[0]).toMatchObject({ owner, about, retry: 0 });
+    const stumbling = await queue.send('plan', { owner, about: [] });
+    await vi.waitFor(() => expect(runs.filter(({ id }) => id === stumbling)).toHaveLength(2), 30_000);
+    expect(errors).toEqual(['Stumbled.']);
+    await close();
+  });
+
+  test('forgets the jobs of a player who is erased', { timeout: 60_000 }, async () => {
+    const place = await newPlace();
+    const { store, queue, close } = await openWithQueue(place);
+    const [erased, other] = [newId(), newId()];
+    for (const owner of [erased, erased, other]) await queue.send('plan', { owner, about: [] });
+    expect((await erasePlayer(store, erased)).value).toMatchObject({ jobs: 2 });
+    const rows = await store.database.query<{ owner: string }>(`SELECT data->>'owner' AS owner FROM leeway_jobs.job`);
+    expect(rows.map(({ owner }) => owner)).toEqual([other]);
+    expect(filesHolding(place.folder, 'Tilda')).toEqual([]);
+    await close();
+  });
+
+  test('runs a job again, once, when its worker was killed half-way', { timeout: 180_000 }, async () => {
+    const place = await newPlace();
+    const first = await openWithQueue(place);
+    const id = await first.queue.send('plan', { owner: newId(), about: [] });
+    await first.close();
+    const one = startWorker(place);
+    await vi.waitFor(() => expect(one.said).toContain(`began ${id} 0`), 60_000);
+    await killed(one.worker);
+    const two = startWorker(place);
+    await vi.waitFor(() => expect(two.said).toContain(`done ${id}`), NOTICED_WITHIN_MS);
+    await new Promise((resolve) => setTimeout(resolve, 5000));
+    await killed(two.worker);
+    expect([...one.said, ...two.said].filter((line) => line.startsWith('began'))).toEqual([
+      `began ${id} 0`,
+      `began ${id} 1`,
+    ]);
+  });
+});
