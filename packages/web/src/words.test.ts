@@ -13,7 +13,8 @@ import {
   landsWords,
   movedWords,
   othersOf,
-  ownSpotWords,
+  ownCostWords,
+  ownOptionWords,
   plainLine,
   reasonsOf,
   spotLine,
@@ -183,8 +184,11 @@ describe('other words', () => {
       expectedStrokes: 3.6,
       costsMore: 0.061,
     };
-    expect(ownSpotWords(cost)).toBe('Your spot, 9-iron, full: 0.06 more.');
-    expect(ownSpotWords({ ...cost, costsMore: -0.001 })).toBe('Your spot, 9-iron, full: a tie.');
+    expect(ownOptionWords(cost, 0.4, 'yd')).toBe('Your spot: 9-iron, full.');
+    expect(ownOptionWords(cost, -5.4864, 'yd')).toBe('Your spot: 9-iron, full, ends 6 yd short of it.');
+    expect(ownOptionWords(undefined, 0, 'yd')).toBe('Your spot: being worked out.');
+    expect(ownCostWords(cost)).toBe('0.06 more');
+    expect(ownCostWords({ ...cost, costsMore: -0.001 })).toBe('0.00 more, a tie');
   });
 
   it('tell the balls that are drawn', () => {

@@ -317,12 +317,19 @@ export function cautionsOf(shot: ShotDocument): string | undefined {
   return `Balls of this pattern reach ${[...new Set(names)].join(', ')}. Be sure that nobody is there before you play.`;
 }
 
-/** "Your spot, 9-iron, full: 0.06 more." */
-export const ownSpotWords = (cost: SpotAnswer | undefined): string => {
+/** An option that finishes this far from the spot it was asked for says so. */
+const APART_M = 1;
+
+/** Whose spot it is and what is played to it: "Your spot: 9-iron, full, ends 6 yd past it." */
+export function ownOptionWords(cost: SpotAnswer | undefined, pastM: number, units: Units): string {
   if (cost === undefined) return 'Your spot: being worked out.';
-  const more = Math.abs(cost.costsMore) < TIE_STROKES ? WORDS.tie : `${strokesWords(cost.costsMore)} more`;
-  return `Your spot, ${optionWords(cost.option)}: ${more}.`;
-};
+  const finishes = `, ends ${lengthWords(Math.abs(pastM), units)} ${pastM < 0 ? 'short of' : 'past'} it`;
+  return `Your spot: ${optionWords(cost.option)}${Math.abs(pastM) < APART_M ? '' : finishes}.`;
+}
+
+/** "0.06 more", "0.01 more, a tie". */
+export const ownCostWords = ({ costsMore }: SpotAnswer): string =>
+  `${strokesWords(Math.max(0, costsMore))} more${costsMore < TIE_STROKES ? `, ${WORDS.tie}` : ''}`;
 
 /** A place beside where it was: "3 yd left of where it was and 2 yd on". */
 export function movedWords(rightM: number, onM: number, units: Units): string {
@@ -341,7 +348,7 @@ export const handleHelp = (units: Units): string =>
 export const summaryWords = (shot: ShotDocument, units: Units, own: SpotAnswer | undefined): string =>
   own === undefined
     ? `${capital(optionWords(shot.option))}. ${spotLine(shot, units)} ${strokesWords(shot.expectedStrokes)} ${WORDS.expected.wide}${WORDS.expected.words}.`
-    : ownSpotWords(own);
+    : `Your spot, ${optionWords(own.option)}: ${ownCostWords(own)}.`;
 
 /** Balls behind a pattern: how many, when, how far; the drawing says no more. */
 export function behindWords(balls: Behind['balls'], units: Units): string {

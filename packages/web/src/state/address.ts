@@ -1,5 +1,5 @@
 import type { Units } from '@leeway/engine';
-import type { Light, Open } from './plan.ts';
+import type { Light, Open } from './open.ts';
 
 /** What a page's address asks for: `?ground=…&hole=7&player=…&units=m&light=sun`. Whatever it leaves out is the usual. */
 export interface Wanted {

@@ -1,5 +1,6 @@
 import type { Shelf, ShelvedGround } from '@leeway/contract';
-import type { Open, PlanState } from './plan.ts';
+import type { Open } from './open.ts';
+import type { PlanState } from './plan.ts';
 
 type ShelvedHole = ShelvedGround['holes'][number];
 

@@ -21,7 +21,7 @@ async function opened(atFlag = true, answer = holeAnswer()) {
   if (open === undefined) throw new Error('an empty shelf');
   const state = new PlanState(desk, SHELF, clock, { ...open, units: 'yd', light: 'paper', atFlag });
   await desk.of('open')[0]?.answer(answer);
-  state.room.value = ROOM;
+  state.sheets.room.value = ROOM;
   await desk.of('draw').at(-1)?.answer(pictureOf());
   return { desk, clock, state };
 }
@@ -104,21 +104,21 @@ describe('a spot of one’s own', () => {
     state.spotTo(at(4, 296));
     clock.paint();
     await desk.of('spot')[0]?.answer(cost);
-    expect(state.ownCost.value?.costsMore).toBe(0.06);
+    expect(state.own.cost.value?.costsMore).toBe(0.06);
     state.flagTo(at(1, 300));
     clock.paint();
     await desk.of('moveFlag')[0]?.answer(ahead(at(1, 300)));
     expect(desk.of('spot')).toHaveLength(2);
-    state.giveUpSpot();
+    state.own.giveUp();
     await desk.of('spot')[1]?.answer(cost);
-    expect([state.ownSpot.value, state.ownCost.value]).toEqual([undefined, undefined]);
+    expect([state.own.at.value, state.own.cost.value]).toEqual([undefined, undefined]);
   });
 
   it('goes when another shot is shown', async () => {
     const { state } = await opened();
     state.spotTo(at(4, 296));
     state.showShot(0);
-    expect(state.ownSpot.value).toBeUndefined();
+    expect(state.own.at.value).toBeUndefined();
   });
 });
 
@@ -189,7 +189,7 @@ describe('the sheet', () => {
 
   it('goes to a sheet with the flag on it when the flag is to be placed', async () => {
     const { desk, state } = await opened(false);
-    state.room.value = { ...ROOM, heightPx: 90 };
+    state.sheets.room.value = { ...ROOM, heightPx: 90 };
     await desk.of('draw').at(-1)?.answer(pictureOf());
     state.take('flag');
     expect([state.index.value, state.placing.value]).toEqual([1, 'flag']);

@@ -30,8 +30,8 @@ export function Handle({
     const on = handle.current;
     if (on === null) return;
     const place = placeOf(state, which);
-    const placing = state.picture.value?.placing;
-    const shown = placing !== undefined && !state.drawing.value && state.isShown(place);
+    const placing = state.sheets.picture.value?.placing;
+    const shown = placing !== undefined && !state.drawing.value && state.sheets.shows(place);
     on.hidden = !shown;
     if (!shown || place === undefined) return;
     const { x, y } = toPaper(placing, place);
@@ -49,12 +49,13 @@ export function Handle({
   });
   const stepM = (fine: boolean): number => (state.units.value === 'yd' ? (fine ? FOOT_M : YARD_M) : fine ? 0.25 : 1);
   const onKeyDown = (e: KeyboardEvent): void => {
+    handle.current?.parentElement?.removeAttribute('data-by');
     if (e.key === 'Escape') {
       if (!grip.letGo()) putBack.current();
       return;
     }
     const arrow = ARROWS[e.key];
-    const placing = state.picture.value?.placing;
+    const placing = state.sheets.picture.value?.placing;
     const place = placeOf(state, which);
     if (arrow === undefined || placing === undefined || place === undefined) return;
     e.preventDefault();

@@ -11,21 +11,21 @@ import { BallSign, FlagSign, Triangle } from './Sign.tsx';
 export function Overlay({ state }: { readonly state: PlanState }) {
   const on = (place: ReadonlySignal<PlanePoint | undefined>): ReadonlySignal<Xy | undefined> =>
     useComputed(() => {
-      const placing = state.picture.value?.placing;
+      const placing = state.sheets.picture.value?.placing;
       return placing === undefined || place.value === undefined || state.drawing.value
         ? undefined
         : toPaper(placing, place.value);
     });
-  const [flag, ball, spot, own] = [on(state.flag), on(state.ball), on(state.spot), on(state.ownSpot)];
+  const [flag, ball, spot, own] = [on(state.flag), on(state.ball), on(state.spot), on(state.own.at)];
   const line = useComputed(() => {
     const [a, b] = [ball.value, flag.value];
     return a === undefined || b === undefined
       ? ''
       : `M${a.x.toFixed(1)} ${a.y.toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}`;
   });
-  const { widthPx: w = 0, heightPx: h = 0 } = state.room.value ?? {};
+  const { widthPx: w = 0, heightPx: h = 0 } = state.sheets.room.value ?? {};
   const hasOwn = own.value !== undefined;
-  const hint = !state.flagWasMoved.value && state.picture.value !== undefined;
+  const hint = !state.flagWasMoved.value && state.sheets.picture.value !== undefined;
   return (
     <svg aria-hidden="true">
       <clipPath id="inside">

@@ -26,7 +26,7 @@ export function Sheet({ state }: { readonly state: PlanState }) {
         onPointerUp={grip.up}
         onPointerCancel={grip.cancel}
       >
-        <Bitmap picture={state.picture} id="chart-words" />
+        <Bitmap picture={state.sheets.picture} id="chart-words" />
         <Overlay state={state} />
         <Handle state={state} grip={grip} which="spot" />
         <Handle state={state} grip={grip} which="flag" />

@@ -1,3 +1,4 @@
+import { distanceM } from '@leeway/engine';
 import type { PlanState } from '../state/plan.ts';
 import { greenAlong } from '../plane/greenAlong.ts';
 import {
@@ -9,7 +10,8 @@ import {
   flagWords,
   landsWords,
   lieWords,
-  ownSpotWords,
+  ownCostWords,
+  ownOptionWords,
   plainLine,
   spotLine,
   startWords,
@@ -41,15 +43,19 @@ export function ShotWords({ state }: { readonly state: PlanState }) {
             <SpotMark />
             <span data-figure="spot">{spotLine(shot, units)}</span>
           </p>
-          <p class="start">{startWords(shot)}</p>
-          {state.ownSpot.value === undefined ? (
-            <p class="drift">{driftWords(shot, units)}</p>
-          ) : (
-            <OwnSpot state={state} />
-          )}
+          <div class="start">
+            {state.own.at.value === undefined ? (
+              <>
+                <p>{startWords(shot)}</p>
+                <p class="drift">{driftWords(shot, units)}</p>
+              </>
+            ) : (
+              <OwnSpot state={state} />
+            )}
+          </div>
         </div>
         <div class="index">
-          <Bitmap picture={state.indexPicture} id="index-words" />
+          <Bitmap picture={state.sheets.index} id="index-words" />
         </div>
       </div>
       <div class="sums">
@@ -68,14 +74,21 @@ export function ShotWords({ state }: { readonly state: PlanState }) {
   );
 }
 
+/** What a spot of the user's own is played with and costs, in the place of the start line. */
 function OwnSpot({ state }: { readonly state: PlanState }) {
+  const { at, cost } = { at: state.own.at.value, cost: state.own.cost.value };
+  const ball = state.ball.value;
+  const pastM = at && ball && cost ? distanceM(ball, cost.spot) - distanceM(ball, at) : 0;
   return (
-    <p class="own">
-      <span data-figure="costsMore">{ownSpotWords(state.ownCost.value)}</span>{' '}
-      <button type="button" class="link" onClick={() => state.giveUpSpot()}>
-        {WORDS.giveUpSpot}
-      </button>
-    </p>
+    <>
+      <p>{ownOptionWords(cost, pastM, state.units.value)}</p>
+      <p class="own">
+        {cost === undefined ? undefined : <b data-figure="costsMore">{ownCostWords(cost)}</b>}
+        <button type="button" class="link" onClick={() => state.own.giveUp()}>
+          {WORDS.giveUpSpot}
+        </button>
+      </p>
+    </>
   );
 }
 

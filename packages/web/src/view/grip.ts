@@ -1,7 +1,8 @@
 import type { Xy } from '@leeway/chart';
 import type { PlanePoint } from '@leeway/engine';
 import { toPaper, toPlane } from '../plane/placing.ts';
-import type { Handle, PlanState, Room } from '../state/plan.ts';
+import type { Handle, PlanState } from '../state/plan.ts';
+import type { Room } from '../state/sheets.ts';
 
 /** A finger this near a sign takes hold of it. */
 const REACH_PX = 30;
@@ -38,7 +39,10 @@ export class Grip {
     const taken = taking === undefined ? nearest(state, finger) : { handle: taking, offset: { x: 0, y: 0 } };
     if (taken === undefined) return;
     e.preventDefault();
-    (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
+    const sheet = e.currentTarget as HTMLElement;
+    sheet.setPointerCapture(e.pointerId);
+    // a finger sees what it holds
+    sheet.dataset['by'] = 'finger';
     document.getElementById(`handle-${taken.handle}`)?.focus({ preventScroll: true });
     this.held = { ...taken, pointerId: e.pointerId, putBack: putBackOf(state, taken.handle) };
     if (taking === undefined) return;
@@ -68,8 +72,8 @@ export class Grip {
 
   private drag(finger: Xy): void {
     const { held, state } = this;
-    const placing = state.picture.peek()?.placing;
-    const room = state.room.peek();
+    const placing = state.sheets.picture.peek()?.placing;
+    const room = state.sheets.room.peek();
     if (held === undefined || placing === undefined || room === undefined) return;
     const to = { x: finger.x + held.offset.x, y: finger.y + held.offset.y };
     moveTo(state, held.handle, toPlane(placing, held.handle === 'flag' ? to : onSheet(to, room)));
@@ -93,19 +97,19 @@ export function moveTo(state: PlanState, handle: Handle, to: PlanePoint): void {
 
 /** Where a handle's sign stands. */
 export const placeOf = (state: PlanState, handle: Handle): PlanePoint | undefined =>
-  handle === 'flag' ? state.flag.value : (state.ownSpot.value ?? state.spot.value);
+  handle === 'flag' ? state.flag.value : (state.own.at.value ?? state.spot.value);
 
 /** A way back to where a flag or spot stands now. */
 export function putBackOf(state: PlanState, handle: Handle): () => void {
-  const from = handle === 'flag' ? state.flag.peek() : state.ownSpot.peek();
+  const from = handle === 'flag' ? state.flag.peek() : state.own.at.peek();
   return () => {
     if (from !== undefined) moveTo(state, handle, from);
-    else if (handle === 'spot') state.giveUpSpot();
+    else if (handle === 'spot') state.own.giveUp();
   };
 }
 
 function nearest(state: PlanState, finger: Xy): { readonly handle: Handle; readonly offset: Xy } | undefined {
-  const placing = state.picture.peek()?.placing;
+  const placing = state.sheets.picture.peek()?.placing;
   if (placing === undefined) return undefined;
   const found = (['flag', 'spot'] as const).flatMap((handle) => {
     const place = placeOf(state, handle);

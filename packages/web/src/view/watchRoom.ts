@@ -9,10 +9,10 @@ export function watchRoom(box: HTMLElement, state: PlanState): () => void {
   const tell = (): void => {
     const [widthPx, heightPx] = [Math.round(box.clientWidth), Math.round(box.clientHeight)];
     const next = { widthPx, heightPx, pixelRatio: devicePixelRatio, phone: phone.matches };
-    const last = state.room.peek();
+    const last = state.sheets.room.peek();
     const same =
       last !== undefined && (Object.keys(next) as (keyof typeof next)[]).every((key) => last[key] === next[key]);
-    if (widthPx > 0 && heightPx > 0 && !same) state.room.value = next;
+    if (widthPx > 0 && heightPx > 0 && !same) state.sheets.room.value = next;
   };
   const watcher = new ResizeObserver(tell);
   watcher.observe(box);

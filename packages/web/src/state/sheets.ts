@@ -1,0 +1,79 @@
+import type { PlanePoint } from '@leeway/engine';
+import { batch, signal } from '@preact/signals';
+import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
+import { FRAME_PX, toPaper } from '../plane/placing.ts';
+import { Latest } from './latest.ts';
+
+/** The small chart of the hole. */
+const INDEX = { widthPx: 104, heightPx: 188 };
+
+/** How large the sheet is on the page, and whether the page is a phone's. */
+export interface Room {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly pixelRatio: number;
+  readonly phone: boolean;
+}
+
+/** The sheet of the shown shot, or of the whole hole with that shot on it. */
+export interface SheetAsk extends Room, Pick<DrawAsk, 'light' | 'units'> {
+  readonly shot: number;
+  readonly wholeHole: boolean;
+}
+
+/** The pictures that the desk has drawn. */
+export class Sheets {
+  readonly room = signal<Room | undefined>(undefined);
+  readonly picture = signal<Picture | undefined>(undefined);
+  /** The shot that the picture shows. */
+  readonly shot = signal<number | undefined>(undefined);
+  readonly index = signal<Picture | undefined>(undefined);
+  private readonly draws: Latest<SheetAsk, Picture>;
+  private readonly indexDraws: Latest<DrawAsk, Picture>;
+
+  /** `drawn` hears of every new sheet. */
+  constructor(desk: Pick<PlanDesk, 'draw' | 'drawIndex'>, drawn: () => void, failed: (error: unknown) => void) {
+    const passedOver = ({ bitmap }: Picture): void => bitmap.close();
+    this.draws = new Latest(({ shot, wholeHole, ...sheet }) => desk.draw(wholeHole ? sheet : { shot, ...sheet }), {
+      got: (picture, { shot }) => {
+        batch(() => {
+          this.picture.value = picture;
+          this.shot.value = shot;
+        });
+        drawn();
+      },
+      failed,
+      passedOver,
+    });
+    this.indexDraws = new Latest((ask) => desk.drawIndex(ask), {
+      got: (picture) => (this.index.value = picture),
+      failed,
+      passedOver,
+    });
+  }
+
+  draw(ask: SheetAsk): void {
+    this.draws.put(ask);
+  }
+
+  drawIndex(ask: Pick<DrawAsk, 'light' | 'units' | 'pixelRatio'> & { readonly shot: number }): void {
+    this.indexDraws.put({ ...ask, ...INDEX, phone: false });
+  }
+
+  clear(): void {
+    this.draws.drop();
+    this.indexDraws.drop();
+    this.picture.value = undefined;
+    this.shot.value = undefined;
+    this.index.value = undefined;
+  }
+
+  /** Is a place inside the frame of the sheet that is shown? */
+  shows(place: PlanePoint | undefined): boolean {
+    const placing = this.picture.value?.placing;
+    const room = this.room.value;
+    if (place === undefined || placing === undefined || room === undefined) return false;
+    const { x, y } = toPaper(placing, place);
+    return x > FRAME_PX && y > FRAME_PX && x < room.widthPx - FRAME_PX && y < room.heightPx - FRAME_PX;
+  }
+}
