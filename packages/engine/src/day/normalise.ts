@@ -20,7 +20,7 @@ export type Moved =
 /**
  * Where the same swing lands in other conditions: the launch of the family that explains the landing where it was measured is flown again.
  * From a day to the reference day this is a measured shot's stored carry and side; the other way it is today's. There and back is the
- * identity to a millimetre.
+ * identity to 2 mm.
  */
 export function moveShot(shot: Landing, family: LaunchFamily, loftDeg: number, from: PlayedIn, to: PlayedIn): Moved {
   const ownM = 1 / (from.ballFactor ?? 1);

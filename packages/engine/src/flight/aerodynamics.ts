@@ -29,7 +29,7 @@ export const liftOfSpin = (spinFactor: number): number => 0.082 + 0.99 * bent(sp
 /** What the Reynolds number takes from the lift coefficient; `reynolds` in units of 100,000. */
 export const liftLostToReynolds = (reynolds: number): number => 0.023 / (reynolds * reynolds);
 
-/** Share of the lift that a ball with hardly any spin keeps: nought without spin, whole from S = .08 on. */
+/** Share of the lift that a ball with hardly any spin keeps: nought without spin, whole to 1 in 10^7 from S = .06 on. */
 export const liftShare = (spinFactor: number): number => 1 - Math.exp(-((spinFactor / FAINT_SPIN) ** 2));
 
 /** The Reynolds number that the coefficients are taken at: Re / 100,000, held within the fitted range. */

@@ -31,12 +31,12 @@ export const fly = (launch: Launch, air: FlightAir, targetHeightM = 0, stepS = S
 
 /**
  * Flies a ball until it comes down through `targetHeightM`, metres above where it lay, and writes the flight into `out`, which is
- * returned. Nothing is allocated. The launch and the air must be possible ones (`limits.ts`).
+ * returned; the loop allocates nothing. The launch and the air must be possible ones (`day/possible.ts`).
  *
  * dv/dt = -k V C_D V_vec + k V^2 C_L l - g up, k = rho pi r^2 / 2 m, V_vec relative to the air, l along spin axis x V_vec; the axis keeps
  * its direction in space and the spin fades (Penner 2001). Classical Runge-Kutta; the landing is the root of the cubic through the last
  * step, and the step is then taken again just so long. The spin is integrated itself: its decay is linear, and differs by less than
- * 1e-9 from the exponential.
+ * 1e-8 from the exponential.
  *
  * `trace`, when given, takes time, along, height and right of every step from the first on, four numbers a step, while there is room.
  */

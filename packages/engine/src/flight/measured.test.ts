@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MEASURED } from './testdata/measured.ts';
-import { type Figure, FIGURES, modelled, totals } from './testdata/measuredErrors.ts';
+import { type Figure, FIGURES, flight, modelled, totals } from './testdata/measuredErrors.ts';
 
 /** How closely another implementation's errors are met; its launches are rounded as printed. */
 const WITHIN: { readonly [F in Figure]: number } = { carryYd: 0.3, apexFt: 0.5, apexAtYd: 0.3, timeS: 0.03 };
@@ -14,6 +14,11 @@ describe('measured flights', () => {
       const off = Math.abs(model[figure] - seen.observed - seen.error);
       expect({ figure, met: off < WITHIN[figure], off }).toMatchObject({ met: true });
     }
+  });
+
+  test.each(MEASURED)('group $group: denser air shortens it', (group) => {
+    const carryM = (share: number): number => flight(group, 0, share * group.densityKgM3).carryM;
+    for (const share of [0.85, 0.9, 0.95, 1, 1.05]) expect(carryM(share + 0.05)).toBeLessThan(carryM(share));
   });
 
   test('all together: carry within 3.2 yd, apex within 3.9 ft and time within .1 s, root mean square', () => {

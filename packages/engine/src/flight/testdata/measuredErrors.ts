@@ -27,9 +27,10 @@ export function modelled(g: MeasuredGroup): Modelled {
   };
 }
 
-function flight(g: MeasuredGroup, tailMps: number): Flight {
+/** A group's mean launch in its air, or in air of another density. */
+export function flight(g: MeasuredGroup, tailMps: number, densityKgM3 = g.densityKgM3): Flight {
   const air: FlightAir = {
-    densityKgM3: g.densityKgM3,
+    densityKgM3,
     viscosityPaS: VISCOSITY_15C_PAS,
     tailMps,
     rightMps: 0,
