@@ -1,5 +1,5 @@
 import type { Turn } from '@leeway/desk';
-import { doubtOf, type HolePlan, type PlannedShot } from '@leeway/engine';
+import { doubtOf, type Grade, type HolePlan, type PlannedShot, type PlanePoint } from '@leeway/engine';
 import type { FlagAsk } from '../asks.ts';
 import type { OpenHole } from './openHole.ts';
 import { planOn } from './planOn.ts';
@@ -7,8 +7,7 @@ import { planOn } from './planOn.ts';
 /** Moves the flag and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
 export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot {
   const held = shownShot(open, shot);
-  open.settled = false;
-  open.study.moveFlag(flag, 'following');
+  putFlag(open, flag, 'following');
   const choice = open.study.ask(held.choice.from);
   if (choice === undefined) throw new Error(`nothing can be played from ${held.choice.from.lie}`);
   const later = open.plan.shots.slice(shot + 1).flatMap((s) => s.choice.answer.nudges);
@@ -17,7 +16,7 @@ export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot
     dropped: held.dropped,
     doubtOf: (shown) => doubtOf(shown.strokes, [...shown.nudges, ...later], shown.priced.option),
   };
-  open.plan = { ...open.plan, solution: open.study.solution, shots: open.plan.shots.with(shot, planned) };
+  open.plan = { ...open.plan, shots: open.plan.shots.with(shot, planned) };
   return planned;
 }
 
@@ -31,13 +30,17 @@ export async function settleFlag(
   const { flag: stands } = open.study.ground;
   if (open.settled && stands.eastM === flag.eastM && stands.northM === flag.northM) return open.plan;
   const balls = open.plan.shots.slice(0, shot + 1).map(({ choice, dropped }) => ({ state: choice.from, dropped }));
-  open.settled = false;
-  open.study.moveFlag(flag, 'settled');
-  // the choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands
-  open.plan = { ...open.plan, solution: open.study.solution };
+  putFlag(open, flag, 'settled');
   open.plan = await planOn(open.study, balls, turn);
   open.settled = true;
   return open.plan;
+}
+
+/** The choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands. */
+function putFlag(open: OpenHole, flag: PlanePoint, grade: Grade): void {
+  open.settled = false;
+  open.study.moveFlag(flag, grade);
+  open.plan = { ...open.plan, solution: open.study.solution };
 }
 
 function shownShot({ plan }: OpenHole, shot: number): PlannedShot {
