@@ -14,8 +14,7 @@ async function open(page: HTMLElement): Promise<void> {
   const response = await fetch('/api/shelf');
   if (!response.ok) throw new Error(WORDS.noShelf);
   const shelf = (await response.json()) as Shelf;
-  await Promise.race([fonts, patience]);
-  startPage(page, desk, shelf);
+  await startPage(page, desk, shelf, Promise.race([fonts, patience]));
 }
 
 const page = document.getElementById('page');

@@ -9,8 +9,16 @@ import { PlanState } from './state/plan.ts';
 import { PlanPage } from './view/PlanPage.tsx';
 import { documentTitle, WORDS } from './words.ts';
 
-/** Puts the Plan page into `root`: open on what the address asks for, else on the first hole of the shelf. */
-export function startPage(root: HTMLElement, desk: PlanDesk, shelf: Shelf): void {
+/**
+ * Puts the Plan page into `root`: open on what the address asks for, else on the first hole of the shelf. The desk is asked at once, the page shown when
+ * it is `ready` to be.
+ */
+export async function startPage(
+  root: HTMLElement,
+  desk: PlanDesk,
+  shelf: Shelf,
+  ready: Promise<unknown>,
+): Promise<void> {
   const wanted = wantedIn(location.search);
   const open = openOn(shelf, wanted);
   if (open === undefined) {
@@ -29,5 +37,6 @@ export function startPage(root: HTMLElement, desk: PlanDesk, shelf: Shelf): void
     const { hole } = holesRound(state.open.value);
     if (hole !== undefined) document.title = documentTitle(hole);
   });
+  await ready;
   render(<PlanPage state={state} />, root);
 }
