@@ -5,7 +5,7 @@ import type { Field } from './field.ts';
 import { BUNKER, cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, UNMAPPED } from './raster.ts';
 import type { Here } from './query.ts';
 import type { Chances, Priced, Stroke } from './solution.ts';
-import type { Solved } from './sweep.ts';
+import type { Solving } from './sweep.ts';
 
 /** Places per axis and part, to four standard deviations by a tenth. */
 const REACH = 40;
@@ -41,7 +41,7 @@ function restOf(
  * A stroke priced ball by ball: each part of its pattern laid out on a grid of 81 x 81 places, each place run out, looked up on the
  * ground as painted, and costed. An independent check of the fast rule, and the figures that are shown.
  */
-export function price(field: Field, solved: Solved, here: Here, weapon: Weapon, stroke: Stroke): Priced {
+export function price(field: Field, solved: Solving, here: Here, weapon: Weapon, stroke: Stroke): Priced {
   const bearing = stroke.bearingRad - field.frame.bearingRad;
   const sin = Math.sin(bearing);
   const cos = Math.cos(bearing);
@@ -104,7 +104,7 @@ export function price(field: Field, solved: Solved, here: Here, weapon: Weapon, 
 }
 
 /** Strokes still to play for a ball at rest at a place, after a stroke from `here`. */
-export function strokesAtRest(field: Field, solved: Solved, here: Here, u: number, v: number): number {
+export function strokesAtRest(field: Field, solved: Solving, here: Here, u: number, v: number): number {
   const code = field.raster.surface[cellAt(field.raster, u, v)]!;
   const again = 1 + here.strokes;
   if (code === OUT) return again;

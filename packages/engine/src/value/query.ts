@@ -4,7 +4,7 @@ import { LIE_CODES, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
 import { cheapest, inRange, polish, worthTrying, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
-import type { Solved } from './sweep.ts';
+import type { Solving } from './sweep.ts';
 
 /** Aims of the exhaustive scan: every degree to sixty either side of the flag, or round the whole circle for a stroke that does not fit the distance. */
 const SCAN_STEP_RAD = RAD_PER_DEG;
@@ -23,11 +23,11 @@ export interface Here {
 /** Answers for single states: every option, every aim, no short cuts. */
 export class Query {
   private readonly field: Field;
-  private readonly solved: Solved;
+  private readonly solved: Solving;
   private readonly weapons = new Map<number, Map<Option, Weapon>>();
   private last: { readonly from: BallState; readonly here: Here } | undefined;
 
-  constructor(field: Field, solved: Solved) {
+  constructor(field: Field, solved: Solving) {
     this.field = field;
     this.solved = solved;
   }

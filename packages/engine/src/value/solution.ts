@@ -51,7 +51,13 @@ export interface SolveStatus {
   readonly converged: boolean;
 }
 
-/** Expected strokes from everywhere on a hole, and the questions one asks of it. Nothing in it changes after the solve. */
+/** How good an answer must be after the flag has been moved: quick enough to follow a finger, or as good as a hole solved from scratch. */
+export type Grade = 'following' | 'settled';
+
+/**
+ * Expected strokes from everywhere on a hole, and the questions one asks of it. Nothing in it changes after the solve; one that belongs
+ * to a study throws when it is asked for strokes after the flag has been moved.
+ */
 export interface HoleSolution {
   readonly ground: HoleGround;
   readonly status: SolveStatus;

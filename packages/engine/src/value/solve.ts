@@ -6,8 +6,8 @@ import { Field } from './field.ts';
 import { price, strokesAtRest } from './price.ts';
 import { Query } from './query.ts';
 import { cellAt, UNMAPPED } from './raster.ts';
-import type { BallState, HoleSolution, Priced, Stroke } from './solution.ts';
-import { solveField, type Patience } from './sweep.ts';
+import type { BallState, Grade, HoleSolution, Priced, SolveStatus, Stroke } from './solution.ts';
+import { Sweeps, type Patience } from './sweep.ts';
 
 /** Sweeps go on until no state moves by 0.005 strokes, eight at the most; the status says which came first. */
 export const PATIENCE: Patience = { tolerance: 0.005, most: 8 };
@@ -16,30 +16,67 @@ export const PATIENCE: Patience = { tolerance: 0.005, most: 8 };
  * Expected strokes to hole out from everywhere on a hole, for one player, playing best. Formulation and errors: docs/models/strokes.md.
  * A player without any option from the tee or fairway cannot be solved for; callers check `canPlay` first.
  */
-export function solveHole(ground: HoleGround, player: PlayerModel, patience: Patience = PATIENCE): HoleSolution {
-  const field = new Field(ground, player);
-  const solved = solveField(field, patience);
-  const query = new Query(field, solved);
-  const { frame, raster } = field;
-  const cell = (p: PlanePoint): number => cellAt(raster, frame.u(p), frame.v(p));
-  return {
-    ground,
-    status: solved.status,
-    surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
-    areaAt: (p) => raster.area[cell(p)]!,
-    isUnmapped: (p) => raster.area[cell(p)] === UNMAPPED,
-    strokesAtRest: (p, from) => strokesAtRest(field, solved, query.here(from), frame.u(p), frame.v(p)),
-    best: (from, withinStrokes = 0.5) => query.best(from, withinStrokes),
-    bestOf: (from, option) => query.bestOf(from, option),
-    strokesOf: (from, stroke) => query.strokesOf(from, stroke.option, stroke.bearingRad),
-    price: (from: BallState, stroke: Stroke): Priced => {
-      const here = query.here(from);
-      const weapon = query.weapon(stroke.option, here.lie);
-      if (weapon === undefined)
-        throw new RangeError(`${stroke.option.club} ${stroke.option.swing} has no pattern from ${from.lie}`);
-      return price(field, solved, here, weapon, stroke);
-    },
-  };
+export const solveHole = (ground: HoleGround, player: PlayerModel, patience: Patience = PATIENCE): HoleSolution =>
+  new OpenHole(ground, player, patience).solution;
+
+/** A hole that has been solved and is kept, so that it can be solved again for another flag with what does not depend on the flag. */
+export class OpenHole {
+  private readonly field: Field;
+  private readonly sweeps: Sweeps;
+  private readonly patience: Patience;
+  private moves = 0;
+  /** For the flag as it stands; what was handed out before a move answers no more, except where things lie. */
+  solution: HoleSolution;
+
+  constructor(ground: HoleGround, player: PlayerModel, patience: Patience = PATIENCE) {
+    this.patience = patience;
+    this.field = new Field(ground, player);
+    this.sweeps = new Sweeps(this.field);
+    this.solution = this.solutionNow(this.sweeps.solve(patience));
+  }
+
+  /** Whether a flag stands where this hole can be solved for it; another wants the hole opened afresh. */
+  holds(flag: PlanePoint): boolean {
+    return this.field.holds(flag);
+  }
+
+  /** Solves for another flag, one that it `holds`. */
+  moveFlag(ground: HoleGround, grade: Grade): void {
+    const { flag } = this.field.ground;
+    if (flag.eastM !== ground.flag.eastM || flag.northM !== ground.flag.northM) this.sweeps.moveFlag(ground);
+    this.moves++;
+    const status = grade === 'following' ? this.sweeps.follow(this.patience) : this.sweeps.solve(this.patience);
+    this.solution = this.solutionNow(status);
+  }
+
+  private solutionNow(status: SolveStatus): HoleSolution {
+    const { field, sweeps, moves } = this;
+    const { frame, raster, ground } = field;
+    const query = new Query(field, sweeps);
+    const cell = (p: PlanePoint): number => cellAt(raster, frame.u(p), frame.v(p));
+    const now = (): Query => {
+      if (this.moves !== moves) throw new RangeError('the flag has been moved since this was solved');
+      return query;
+    };
+    return {
+      ground,
+      status,
+      surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
+      areaAt: (p) => raster.area[cell(p)]!,
+      isUnmapped: (p) => raster.area[cell(p)] === UNMAPPED,
+      strokesAtRest: (p, from) => strokesAtRest(field, sweeps, now().here(from), frame.u(p), frame.v(p)),
+      best: (from, withinStrokes = 0.5) => now().best(from, withinStrokes),
+      bestOf: (from, option) => now().bestOf(from, option),
+      strokesOf: (from, stroke) => now().strokesOf(from, stroke.option, stroke.bearingRad),
+      price: (from: BallState, stroke: Stroke): Priced => {
+        const here = now().here(from);
+        const weapon = query.weapon(stroke.option, here.lie);
+        if (weapon === undefined)
+          throw new RangeError(`${stroke.option.club} ${stroke.option.swing} has no pattern from ${from.lie}`);
+        return price(field, sweeps, here, weapon, stroke);
+      },
+    };
+  }
 }
 
 /** Whether a player has anything to play from the tee, and from grass after it. */

@@ -1,3 +1,4 @@
+import type { HoleGround } from '../ground/hole.ts';
 import { widestOf, type Weapon } from './arsenal.ts';
 import type { Patch } from './blur.ts';
 import { Evaluator } from './evaluate.ts';
@@ -5,7 +6,7 @@ import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
 import { note } from './pyramid.ts';
 import { Relief } from './relief.ts';
-import { AGAIN, closest, FULL, leadsOf, QUICK, worthTrying } from './search.ts';
+import { AGAIN, closest, FULL, leadsOf, QUICK, worthTrying, type Found } from './search.ts';
 import type { SolveStatus } from './solution.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
@@ -25,6 +26,10 @@ const MOVED_MOST_SHARE = 0.05;
 /** What is taken into the sheets after a band: states that have moved by this share of the tolerance, drawn together by direction. */
 const OWED_SHARE = 0.05;
 const SECTORS = 12;
+/** After the flag has been moved, states as near as this are looked at from scratch; those farther out among the strokes they know. */
+const WIDE_M = 60;
+/** A stroke that comes this near the flag, or past it, is aimed by it, and turns with it. */
+const AIMED_BY_FLAG_M = 25;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -32,10 +37,13 @@ export interface Patience {
   readonly most: number;
 }
 
-export interface Solved {
-  readonly status: SolveStatus;
+/** What prices strokes on a hole that has been solved. */
+export interface Solving {
   readonly evaluator: Evaluator;
   readonly relief: Relief | undefined;
+}
+export interface Solved extends Solving {
+  readonly status: SolveStatus;
 }
 
 interface Band {
@@ -48,16 +56,20 @@ interface Band {
   stale: number;
 }
 
+/** How hard a sweep looks: at everything; at everything near a flag that has been moved; among known strokes; among those again. */
+type Look = 'open' | 'moved' | 'known' | 'again';
+
 /**
  * Value iteration from the flag outwards, band by band: a band's states see the new values of all nearer bands. Repeated until no
  * state moves, because misses, drops and lay-ups lead outwards too.
  */
-class Sweeps {
+export class Sweeps implements Solving {
   readonly evaluator: Evaluator;
   readonly relief: Relief | undefined;
   private readonly field: Field;
   private readonly nodes: Node[];
   private bands: readonly Band[] = [];
+  private next: Look = 'open';
 
   constructor(field: Field) {
     this.field = field;
@@ -76,22 +88,59 @@ class Sweeps {
     this.relief?.refresh(0, Infinity);
   }
 
+  /**
+   * Takes a flag that has been moved, on ground that is otherwise the same. Values keep what they had over the baseline, which goes with
+   * the flag, and strokes that were aimed by it turn with it; `follow` or `solve` then work them again.
+   */
+  moveFlag(ground: HoleGround): void {
+    const { field } = this;
+    const before = Float64Array.from(this.nodes, ({ u, v }) => field.bearingToFlag(u, v));
+    field.putFlag(ground);
+    this.nodes.forEach((node, i) => {
+      const turn = field.bearingToFlag(node.u, node.v) - before[i]!;
+      const aimed = ({ weapon }: Found): boolean => weapon.reachM > node.distanceM - AIMED_BY_FLAG_M;
+      for (const lead of node.leads) if (aimed(lead)) lead.bearing += turn;
+      if (node.best && aimed(node.best)) node.best = { ...node.best, bearing: node.best.bearing + turn };
+    });
+    this.relief?.flagMoved();
+    this.next = 'moved';
+    this.begin();
+  }
+
+  /** Works every state once after a move, near the flag band by band, farther out all at once: good enough to follow a finger. */
+  follow({ tolerance }: Patience): SolveStatus {
+    for (const [k, band] of this.bands.entries()) {
+      this.spoil(k, this.work(band, 'moved'));
+      if (band.fromM < WIDE_M) this.take(tolerance * OWED_SHARE);
+    }
+    this.take(tolerance * OWED_SHARE);
+    this.next = 'known';
+    return this.status(1, tolerance);
+  }
+
   /** Sweeps until nothing that a band leads to has moved. */
-  solve(patience: Patience): SolveStatus {
-    const { tolerance, most } = patience;
+  solve({ tolerance, most }: Patience): SolveStatus {
     let sweeps = 0;
-    while (sweeps < most && Math.max(0, ...this.bands.map((b) => b.stale)) > tolerance) {
+    while (sweeps < most && this.residual() > tolerance) {
       sweeps++;
       for (const [k, band] of this.bands.entries()) {
         if (band.stale <= tolerance / 2) continue;
-        const moved = this.work(band, sweeps);
-        this.spoil(k, moved);
-        if (sweeps === 1) this.expect(k);
+        this.spoil(k, this.work(band, this.next));
+        if (this.next === 'open') this.expect(k);
         this.take(tolerance * OWED_SHARE);
       }
+      this.next = this.next === 'open' || this.next === 'moved' ? 'known' : 'again';
     }
+    return this.status(sweeps, tolerance);
+  }
+
+  private residual(): number {
+    return Math.max(0, ...this.bands.map((b) => b.stale));
+  }
+
+  private status(sweeps: number, tolerance: number): SolveStatus {
     this.field.ready();
-    const residual = Math.max(0, ...this.bands.map((b) => b.stale));
+    const residual = this.residual();
     return {
       states: this.nodes.length,
       options: this.field.player.options.length,
@@ -102,9 +151,9 @@ class Sweeps {
   }
 
   /** Sets every state of a band to its cheapest stroke; gives how far they moved. */
-  private work(band: Band, sweep: number): number {
+  private work(band: Band, look: Look): number {
     this.field.ready(band.widest);
-    const moves = Float64Array.from(band.nodes, (node) => improve(this.field, this.evaluator, node, sweep)).sort();
+    const moves = Float64Array.from(band.nodes, (node) => improve(this.field, this.evaluator, node, look)).sort();
     const from = Math.min(moves.length - 1, Math.floor(moves.length * (1 - MOVED_MOST_SHARE)));
     return moves.subarray(from).reduce((sum, m) => sum + m, 0) / Math.max(1, moves.length - from);
   }
@@ -168,23 +217,24 @@ export function solveField(field: Field, patience: Patience): Solved {
  * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
  * at the best stroke, among those that were close to it if that has moved, and at everything again where that moves the state much.
  */
-function improve(field: Field, evaluator: Evaluator, node: Node, sweep: number): number {
-  const { u, v, mesh, at } = node;
-  const base = field.baselineFrom(node.lie, node.distanceM);
+function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): number {
+  const { u, v, mesh, at, distanceM } = node;
+  const base = field.baselineFrom(node.lie, distanceM);
   const before = mesh.residual[at]!;
   const fromHere = base + before;
   let strokes = Infinity;
-  if (sweep > 1 && node.best !== undefined) {
+  const wide = look === 'open' || (look === 'moved' && distanceM <= WIDE_M);
+  if (node.best !== undefined) {
     const { weapon, bearing } = node.best;
     strokes = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
-    if (Math.abs(strokes - fromHere) > STEADY) {
-      node.best = closest(evaluator, node.leads, u, v, fromHere, sweep === 2 ? FULL : AGAIN);
+    if (!wide && Math.abs(strokes - fromHere) > STEADY) {
+      node.best = closest(evaluator, node.leads, u, v, fromHere, look === 'known' ? FULL : AGAIN);
       strokes = node.best.strokes;
     }
   }
-  if (!(Math.abs(strokes - fromHere) <= MOVED_MUCH)) {
-    node.leads = leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, node.distanceM), u, v, fromHere);
-    const found = closest(evaluator, node.leads, u, v, fromHere, sweep === 1 ? QUICK : FULL);
+  if (wide || !(Math.abs(strokes - fromHere) <= MOVED_MUCH)) {
+    node.leads = leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, distanceM), u, v, fromHere);
+    const found = closest(evaluator, node.leads, u, v, fromHere, wide ? QUICK : FULL);
     if (found.strokes < strokes) {
       node.best = found;
       strokes = found.strokes;
