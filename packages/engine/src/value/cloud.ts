@@ -16,6 +16,8 @@ export interface Clouds {
   readonly width: Uint8Array;
   /** Width of each cloud, metres. */
   readonly sdM: Float64Array;
+  /** Wet balls of a cloud fewer than this are put together with the stroke's other few, and priced at their middle. */
+  readonly few: number;
 }
 
 /** All widths, narrowest first: those kept near the flag, then the wide ones. */
@@ -36,6 +38,8 @@ export interface Split {
   readonly least: number;
   /** Widest cloud allowed, metres. */
   readonly widestM: number;
+  /** As in `Clouds`. */
+  readonly few: number;
 }
 /** For answers. */
 export const FINE: Split = {
@@ -46,6 +50,7 @@ export const FINE: Split = {
   othersWhole: false,
   least: 1e-4,
   widestM: Infinity,
+  few: 4e-4,
 };
 /** For finding the best aim of a stroke and comparing strokes roughly: what it leaves out hardly changes with the aim. */
 export const MIDDLE: Split = {
@@ -56,6 +61,7 @@ export const MIDDLE: Split = {
   othersWhole: false,
   least: 2e-3,
   widestM: Infinity,
+  few: 4e-3,
 };
 /** For deciding what to look at. */
 export const COARSE: Split = {
@@ -66,6 +72,7 @@ export const COARSE: Split = {
   othersWhole: true,
   least: 4e-3,
   widestM: Infinity,
+  few: 1,
 };
 
 /** Gauss-Hermite rules for a unit normal: places and weights. */
@@ -158,5 +165,6 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     first: Int32Array.from({ length: parts.length + 1 }, (_, p) => out.filter((c) => c.p < p).length),
     width,
     sdM: Float64Array.from(out, (c) => WIDTHS_M[width[c.p]!]!),
+    few: split.few,
   };
 }

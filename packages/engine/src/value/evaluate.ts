@@ -19,8 +19,7 @@ import type { Relief } from './relief.ts';
 
 /** Largest chance of having to play the same stroke again that the fixed point is trusted with. */
 const MOST_REPLAYED = 0.97;
-/** Wet balls of a cloud fewer than this are put together with the stroke's other few, and priced at their middle. */
-const FEW = 4e-4;
+/** The few wet balls that are put together are priced as one cloud of this width. */
 const FEW_SD_M = 8;
 
 /**
@@ -66,11 +65,11 @@ export class Evaluator {
     this.fewAlong = 0;
     this.fewAcross = 0;
     const at = shelf.find(clouds);
-    if (at !== 0) this.add(at, u, v, sin, cos, fromHere);
+    if (at !== 0) this.add(at, clouds.few, u, v, sin, cos, fromHere);
     else {
       for (let from = 0; from < clouds.count;) {
         from = shelf.lay(w, clouds, from);
-        this.add(shelf.desk, u, v, sin, cos, fromHere);
+        this.add(shelf.desk, clouds.few, u, v, sin, cos, fromHere);
       }
     }
     if (this.few > 0) {
@@ -81,9 +80,9 @@ export class Evaluator {
   }
 
   /** Clouds laid at an address: dry ground leads on, out of bounds is replayed, and what is wet is either. */
-  private add(at: number, u: number, v: number, sin: number, cos: number, fromHere: number): void {
+  private add(at: number, few: number, u: number, v: number, sin: number, cos: number, fromHere: number): void {
     const { out, outInts } = this.field.shelf;
-    this.field.kernel.sum(at, u, v, sin, cos, FEW, out.byteOffset);
+    this.field.kernel.sum(at, u, v, sin, cos, few, out.byteOffset);
     this.ahead += out[SUM_AHEAD / 4]!;
     this.replayed += out[SUM_REPLAYED / 4]!;
     this.few += out[SUM_FEW / 4]!;
