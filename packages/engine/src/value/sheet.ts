@@ -204,7 +204,10 @@ function waysOf(grid: Grid, main: Uint8Array, flow: Flow): Float32Array {
 const runPlace = (code: number): number =>
   code === GREEN ? 0 : code === FAIRWAY ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
 
-/** The cell where a ball that pitches in each stops, running on the way the hole goes. One that would leave the sheet stops at its edge. */
+/**
+ * The cell where a ball that pitches in each stops, running on the way the hole goes. Runs are whole cells, rounded differently from
+ * cell to cell so that any four side by side run the right length in the mean. A ball that would leave the sheet stops at its edge.
+ */
 function stopsOf(grid: Grid, main: Uint8Array, runsM: Runs, ways: Float32Array): Int32Array {
   const { columns, rows, stepM } = grid;
   const stops = new Int32Array(main.length);
@@ -216,8 +219,10 @@ function stopsOf(grid: Grid, main: Uint8Array, runsM: Runs, ways: Float32Array):
         continue;
       }
       const cells = runsM[k]! / stepM;
-      const column = Math.min(columns - 1, Math.max(0, Math.round(c + cells * ways[2 * i]!)));
-      const row = Math.min(rows - 1, Math.max(0, Math.round(r + cells * ways[2 * i + 1]!)));
+      const overC = (((c + 2 * r) & 3) + 0.5) / 4;
+      const overR = (((2 * c + r) & 3) + 0.5) / 4;
+      const column = Math.min(columns - 1, Math.max(0, Math.floor(c + cells * ways[2 * i]! + overC)));
+      const row = Math.min(rows - 1, Math.max(0, Math.floor(r + cells * ways[2 * i + 1]! + overR)));
       stops[i] = row * columns + column;
     }
   }

@@ -25,6 +25,7 @@ const PAST_SHARE = 0.4;
 const MOVED_MOST_SHARE = 0.05;
 /** What is taken into the sheets after a band: states that have moved by this share of the tolerance, drawn together by direction. */
 const OWED_SHARE = 0.05;
+const FOLLOWING_OWED_SHARE = 0.2;
 const SECTORS = 12;
 /** After the flag has been moved, states as near as this are looked at from scratch; those farther out among the strokes they know. */
 const WIDE_M = 60;
@@ -107,13 +108,12 @@ export class Sweeps implements Solving {
     this.begin();
   }
 
-  /** Works every state once after a move, near the flag band by band, farther out all at once: good enough to follow a finger. */
+  /** Works every state once after a move: good enough to follow a finger. */
   follow({ tolerance }: Patience): SolveStatus {
     for (const [k, band] of this.bands.entries()) {
       this.spoil(k, this.work(band, 'moved'));
-      if (band.fromM < WIDE_M) this.take(tolerance * OWED_SHARE);
+      this.take(tolerance * FOLLOWING_OWED_SHARE);
     }
-    this.take(tolerance * OWED_SHARE);
     this.next = 'known';
     return this.status(1, tolerance);
   }
