@@ -59,6 +59,8 @@ export interface Node {
   best: Readonly<Lead> | undefined;
   /** How far its value has moved since it was last taken into the sheets. */
   owed: number;
+  /** States beside it that are looked at from scratch, so that it need only look at what was found there; none where it is one of these. */
+  readonly beside: Node[];
 }
 
 export class Lattice {
@@ -188,7 +190,33 @@ export class Lattice {
         out.push(node(middle.u + radiusM * sin, middle.v - radiusM * cos, lie, mesh, at, reachU, reachV));
       });
     }
+    this.acquaint(out);
     return out;
+  }
+
+  /** Tells every state the ones beside it that stand on even rows and columns of its mesh, if it does not itself. */
+  private acquaint(nodes: readonly Node[]): void {
+    const even = new Map<Mesh, Map<number, Node>>();
+    for (const n of nodes) {
+      const row = Math.floor(n.at / n.mesh.columns);
+      if (row % 2 !== 0 || (n.at % n.mesh.columns) % 2 !== 0) continue;
+      const known = even.get(n.mesh) ?? new Map<number, Node>();
+      even.set(n.mesh, known.set(n.at, n));
+    }
+    for (const n of nodes) {
+      const { columns } = n.mesh;
+      const row = Math.floor(n.at / columns);
+      const column = n.at % columns;
+      const rows = row % 2 === 0 ? [row] : [row - 1, row + 1];
+      const sides = column % 2 === 0 ? [column] : [column - 1, (column + 1) % columns];
+      if (rows.length + sides.length === 2) continue;
+      for (const r of rows) {
+        for (const c of sides) {
+          const other = even.get(n.mesh)?.get(r * columns + c);
+          if (other !== undefined) n.beside.push(other);
+        }
+      }
+    }
   }
 }
 
@@ -204,6 +232,7 @@ const node = (u: number, v: number, lie: number, mesh: Mesh, at: number, reachU:
   leads: [],
   best: undefined,
   owed: 0,
+  beside: [],
 });
 
 const blank = (columns: number, rows: number): Mesh => ({

@@ -24,6 +24,13 @@ const KEEP_HALF = 0.2;
 /** The best stroke found from a state: bearing in the play frame, and what it costs. */
 export type Found = Readonly<Lead>;
 
+/** A place that has been looked at, and what was found there. */
+export interface Beside {
+  readonly u: number;
+  readonly v: number;
+  readonly leads: readonly Lead[];
+}
+
 /** How hard to look among the leads. */
 export interface Effort {
   /** Leads that go on to the middle rule. */
@@ -35,6 +42,8 @@ export interface Effort {
 export const FULL: Effort = { kept: 10, rounds: 2, stepRad: STEP_RAD / 2 };
 /** Enough for a first sweep, whose values will be worked again. */
 export const QUICK: Effort = { kept: 4, rounds: 1, stepRad: STEP_RAD / 2 };
+/** For leads of a flag that has been moved, turned with it. */
+export const TURNED: Effort = { kept: 4, rounds: 1, stepRad: STEP_RAD / 5 };
 /** For leads that were polished in an earlier sweep, on values that have hardly moved since. */
 export const AGAIN: Effort = { kept: 10, rounds: 1, stepRad: STEP_RAD / 5 };
 
@@ -100,6 +109,24 @@ export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number
     .filter((l) => l.strokes <= best + KEEP_COARSE)
     .sort((a, b) => a.strokes - b.strokes)
     .slice(0, FULL.kept);
+}
+
+/** The leads found from places beside, as they are from here: turned with the line to the flag, each stroke and valley once. */
+export function leadsBeside(evaluator: Evaluator, found: readonly Beside[], u: number, v: number): Lead[] {
+  const { field } = evaluator;
+  const atFlag = field.bearingToFlag(u, v);
+  const all = found.flatMap((place) => {
+    const turn = atFlag - field.bearingToFlag(place.u, place.v);
+    return place.leads.map(({ weapon, bearing, strokes }) => ({ weapon, bearing: bearing + turn, strokes }));
+  });
+  all.sort((a, b) => a.strokes - b.strokes);
+  const leads: Lead[] = [];
+  for (const lead of all) {
+    if (leads.length === FULL.kept) break;
+    const known = leads.some((l) => l.weapon === lead.weapon && Math.abs(l.bearing - lead.bearing) < STEP_RAD);
+    if (!known) leads.push(lead);
+  }
+  return leads;
 }
 
 /** The cheapest of the leads, the close ones polished; the bearings found are kept in them. */

@@ -1,12 +1,24 @@
 import type { HoleGround } from '../ground/hole.ts';
-import { widestOf, type Weapon } from './arsenal.ts';
+import { distanceM as betweenM } from '../geometry/segment.ts';
+import { widestOf, type Lead, type Weapon } from './arsenal.ts';
 import type { Patch } from './blur.ts';
 import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
 import type { Node } from './lattice.ts';
 import { note } from './pyramid.ts';
 import { Relief } from './relief.ts';
-import { AGAIN, closest, FULL, leadsOf, QUICK, worthTrying, type Found } from './search.ts';
+import {
+  AGAIN,
+  closest,
+  FULL,
+  leadsBeside,
+  leadsOf,
+  QUICK,
+  TURNED,
+  worthTrying,
+  type Effort,
+  type Found,
+} from './search.ts';
 import type { SolveStatus } from './solution.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
@@ -14,6 +26,10 @@ const MOST_OVER_BASELINE = 2.5;
 /** A state whose best stroke costs what it did, give or take so much, keeps it; one that moves by more among its leads is looked at from scratch. */
 const STEADY = 0.002;
 const MOVED_MUCH = 0.02;
+/** The same for states far from a flag that has been moved. */
+const MOVED_FAR = 0.06;
+/** A state that is dearer, over the baseline, than all those beside it by more than this is looked at from scratch too. */
+const DEARER = 0.008;
 /** Far edges of the bands that are worked from the flag outwards; then every 108 m. */
 const BANDS_M = [9, 20, 40, 74, 130, 216];
 /** How far beyond a band its strokes finish, metres, without water and with drops that go back. */
@@ -31,6 +47,8 @@ const SECTORS = 12;
 const WIDE_M = 60;
 /** A stroke that comes this near the flag, or past it, is aimed by it, and turns with it. */
 const AIMED_BY_FLAG_M = 25;
+/** A flag that has been moved farther at once is followed by two sweeps. */
+const LONG_MOVE_M = 10;
 
 /** When to stop: no state moves by more than `tolerance` strokes in a sweep, or after `most` sweeps. */
 export interface Patience {
@@ -71,6 +89,8 @@ export class Sweeps implements Solving {
   private readonly nodes: Node[];
   private bands: readonly Band[] = [];
   private next: Look = 'open';
+  /** How far the flag was moved last. */
+  private movedM = 0;
 
   constructor(field: Field) {
     this.field = field;
@@ -96,6 +116,7 @@ export class Sweeps implements Solving {
   moveFlag(ground: HoleGround): void {
     const { field } = this;
     const before = Float64Array.from(this.nodes, ({ u, v }) => field.bearingToFlag(u, v));
+    this.movedM = betweenM(field.ground.flag, ground.flag);
     field.putFlag(ground);
     this.nodes.forEach((node, i) => {
       const turn = field.bearingToFlag(node.u, node.v) - before[i]!;
@@ -108,14 +129,17 @@ export class Sweeps implements Solving {
     this.begin();
   }
 
-  /** Works every state once after a move: good enough to follow a finger. */
+  /** Works every state once after a move, and once more after a long one: good enough to follow a finger. */
   follow({ tolerance }: Patience): SolveStatus {
-    for (const [k, band] of this.bands.entries()) {
-      this.spoil(k, this.work(band, 'moved'));
-      this.take(tolerance * FOLLOWING_OWED_SHARE);
+    const sweeps = this.movedM > LONG_MOVE_M ? 2 : 1;
+    for (let sweep = 1; sweep <= sweeps; sweep++) {
+      for (const [k, band] of this.bands.entries()) {
+        this.spoil(k, this.work(band, this.next));
+        this.take(tolerance * FOLLOWING_OWED_SHARE);
+      }
+      this.next = 'known';
     }
-    this.next = 'known';
-    return this.status(1, tolerance);
+    return this.status(sweeps, tolerance);
   }
 
   /** Sweeps until nothing that a band leads to has moved. */
@@ -213,6 +237,9 @@ export function solveField(field: Field, patience: Patience): Solved {
   return { status, evaluator: sweeps.evaluator, relief: sweeps.relief };
 }
 
+/** How hard each look tries the leads that it knows. */
+const EFFORTS: Readonly<Record<Look, Effort>> = { open: QUICK, moved: TURNED, known: FULL, again: AGAIN };
+
 /**
  * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
  * at the best stroke, among those that were close to it if that has moved, and at everything again where that moves the state much.
@@ -228,23 +255,33 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
     const { weapon, bearing } = node.best;
     strokes = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
     if (!wide && Math.abs(strokes - fromHere) > STEADY) {
-      node.best = closest(evaluator, node.leads, u, v, fromHere, look === 'known' ? FULL : AGAIN);
+      node.best = closest(evaluator, node.leads, u, v, fromHere, EFFORTS[look]);
       strokes = node.best.strokes;
     }
   }
-  if (wide || !(Math.abs(strokes - fromHere) <= MOVED_MUCH)) {
-    node.leads = leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, distanceM), u, v, fromHere);
-    const found = closest(evaluator, node.leads, u, v, fromHere, wide ? QUICK : FULL);
-    if (found.strokes < strokes) {
-      node.best = found;
-      strokes = found.strokes;
-    }
+  const take = (leads: readonly Lead[], effort: Effort): void => {
+    const found = closest(evaluator, leads, u, v, fromHere, effort);
+    if (found.strokes >= strokes && node.leads.length > 0) return;
+    node.leads = leads;
+    node.best = found;
+    strokes = found.strokes;
+  };
+  const beside = wide ? leadsBeside(evaluator, node.beside, u, v) : [];
+  if (beside.length > 0) take(beside, QUICK);
+  const dearest = beside.length > 0 ? dearestOf(node.beside) + DEARER : wide ? -Infinity : Infinity;
+  const movedMuch = !(Math.abs(strokes - fromHere) <= (look === 'moved' ? MOVED_FAR : MOVED_MUCH));
+  if (strokes - base > dearest || (!wide && movedMuch)) {
+    take(leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, distanceM), u, v, fromHere), wide ? QUICK : FULL);
   }
   const after = Math.min(MOST_OVER_BASELINE, strokes - base);
   mesh.residual[at] = after;
   node.owed += Math.abs(after - before);
   return Math.abs(after - before);
 }
+
+/** The most that any of these states costs over the baseline. */
+const dearestOf = (nodes: readonly Node[]): number =>
+  nodes.reduce((most, { mesh, at }) => Math.max(most, mesh.residual[at]!), -Infinity);
 
 function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
   const bands: Band[] = [];
@@ -254,6 +291,8 @@ function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
     const toM = k < BANDS_M.length ? BANDS_M[k]! : BANDS_M.at(-1)! + 108 * (k - BANDS_M.length + 1);
     const inside: Node[] = [];
     while (i < nodes.length && nodes[i]!.distanceM <= toM) inside.push(nodes[i++]!);
+    // those that others ask come first
+    inside.sort((a, b) => Math.min(1, a.beside.length) - Math.min(1, b.beside.length));
     const played = new Set<Weapon>();
     for (const { lie, distanceM } of inside) {
       for (const w of worthTrying(field.arsenal.get(lie)!, distanceM)) played.add(w);
