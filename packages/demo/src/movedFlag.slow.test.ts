@@ -17,13 +17,14 @@ const course = readGround(readFileSync(DEMO.ground, 'utf8'), 'tolvane.geojson').
 const player = playerModel(readPlayer(readFileSync(DEMO.player, 'utf8'), 'odile-varga.json').value!);
 
 /** A place on the green as far from the flag. */
-function onGreen({ ground, surfaceAt }: HoleSolution, byM: number): HoleGround['flag'] {
+function onGreen(solution: HoleSolution, byM: number): HoleGround['flag'] {
+  const { ground } = solution;
   for (let turn = 0.4; turn < 2 * Math.PI; turn += 0.3) {
     const at = {
       eastM: ground.flag.eastM + byM * Math.sin(turn),
       northM: ground.flag.northM + byM * Math.cos(turn),
     };
-    if (surfaceAt(at) === 'green') return at;
+    if (solution.surfaceAt(at) === 'green') return at;
   }
   throw new Error(`the green of the ${ground.hole} does not reach ${byM} m from its flag`);
 }
@@ -31,8 +32,8 @@ function onGreen({ ground, surfaceAt }: HoleSolution, byM: number): HoleGround['
 const LIES: readonly string[] = ['fairway', 'rough', 'bunker', 'recovery'] satisfies Lie[];
 
 /** The tee, and places round the green and along the line that can be played from. */
-function asked({ ground, surfaceAt }: HoleSolution): BallState[] {
-  const { ball, flag } = ground;
+function asked(solution: HoleSolution): BallState[] {
+  const { ball, flag } = solution.ground;
   const lengthM = Math.hypot(ball.eastM - flag.eastM, ball.northM - flag.northM);
   const back = Math.atan2(ball.eastM - flag.eastM, ball.northM - flag.northM);
   const places = [
@@ -41,7 +42,7 @@ function asked({ ground, surfaceAt }: HoleSolution): BallState[] {
   ].filter(([d]) => d < lengthM - 10);
   const states = places.map(([d, turn]) => {
     const at = { eastM: flag.eastM + d * Math.sin(back + turn), northM: flag.northM + d * Math.cos(back + turn) };
-    return { at, lie: surfaceAt(at) };
+    return { at, lie: solution.surfaceAt(at) };
   });
   return [{ at: ball, lie: 'tee' }, ...states.filter((s): s is BallState => LIES.includes(s.lie))];
 }
@@ -65,15 +66,14 @@ describe.each(['4', '7', '9'])('hole %s', (name) => {
       ['settled', settledOff, 0.002],
     ] as const) {
       study.moveFlag(flag, grade);
-      for (const from of states) {
+      const errors = states.map((from) => {
         const [ours] = study.solution.best(from, 0.05);
         const [theirs] = fresh.best(from, 0.05);
-        const where = `${grade} from ${from.lie} at ${JSON.stringify(from.at)}`;
-        expect(Math.abs(ours!.strokes - theirs!.strokes), where).toBeLessThan(
-          from.lie === 'tee' && grade === 'settled' ? 0.004 : off,
-        );
-        expect(fresh.strokesOf(from, ours!) - theirs!.strokes, where).toBeLessThan(regret);
-      }
+        const offBy = Math.abs(ours!.strokes - theirs!.strokes);
+        const loses = fresh.strokesOf(from, ours!) - theirs!.strokes;
+        return { grade, from, offBy, loses, allowed: grade === 'settled' && from.lie === 'tee' ? 0.004 : off };
+      });
+      expect(errors.filter((e) => e.offBy >= e.allowed || e.loses >= regret)).toEqual([]);
     }
     expect(study.solution.status.converged).toBe(true);
   });
