@@ -45,6 +45,7 @@ export const WORDS = {
   finishes: 'Where it finishes, of 100 balls',
   costsMore: 'costs more',
   tie: 'a tie',
+  again: 'Try again',
   plainer: 'Plainer, and a tie',
   howSure: 'How sure',
   seeShots: 'see the shots behind it',
@@ -83,6 +84,9 @@ export const holeOption = (h: { readonly hole: string; readonly name?: string; r
 
 export const holeName = (h: { readonly hole: string; readonly name?: string }): string => h.name ?? `Hole ${h.hole}`;
 
+export const holeAndPar = (h: { readonly hole: string; readonly par: number }): string =>
+  `Hole ${h.hole}, par ${h.par}`;
+
 /** The page's heading, and its title in the browser. */
 export const headingWords = (plan: HoleDocument, units: Units): string =>
   `Plan of hole ${plan.hole}${plan.name === undefined ? '' : `, ${plan.name}`}: par ${plan.par}${plan.parGuessed === true ? ' from its length' : ''}, ${lengthWords(plan.lengthM, units)}, ${strokesWords(plan.expectedStrokes)} strokes expected`;
@@ -104,7 +108,7 @@ export const drawingWords = (index: number): string => `Drawing the sheet of the
 
 /** A fault in one line, with what was kept. */
 export const faultWords = (message: string, kept: boolean): string =>
-  `${capital(message.replace(/[.\s]+$/, ''))}. ${kept ? 'The plan on this page is kept as it last stood.' : 'Nothing was changed; choose another hole or player.'}`;
+  `${capital(message.replace(/[.\s]+$/, ''))}. ${kept ? 'The plan on this page is kept as it last stood.' : 'Nothing was changed; try again, or choose another hole or player.'}`;
 
 export { shotTitle };
 

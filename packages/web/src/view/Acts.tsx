@@ -3,6 +3,7 @@ import { sureShort, sureLong, WORDS } from '../words.ts';
 
 /** Moving flag and spot by a tap, and having them back. */
 export function Acts({ state }: { readonly state: PlanState }) {
+  if (state.hole.value === undefined) return undefined;
   const act = (which: Handle, words: string, first: boolean) => (
     <button
       type="button"

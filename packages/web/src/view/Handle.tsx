@@ -37,15 +37,17 @@ export function Handle({
     const { x, y } = toPaper(placing, place);
     on.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
   });
-  const from = which === 'flag' ? state.startFlag.value : state.spot.value;
+  const moved = useComputed(() => {
+    const from = which === 'flag' ? state.startFlag.value : state.spot.value;
+    const [place, ball] = [placeOf(state, which), state.ball.value];
+    if (place === undefined || from === undefined || ball === undefined) return undefined;
+    const bearing = bearingRad(ball, from);
+    return { outM: offsetOf(place, ball, bearing).alongM, ...offsetOf(place, from, bearing) };
+  });
+  const now = useComputed(() => wholeLength(moved.value?.outM ?? 0, state.units.value));
   const words = useComputed(() => {
-    const place = placeOf(state, which);
-    const ball = state.ball.value;
-    if (place === undefined || from === undefined || ball === undefined) return { now: 0, text: '' };
-    const moved = offsetOf(place, from, bearingRad(ball, from));
-    const out = offsetOf(place, ball, bearingRad(ball, from)).alongM;
-    const { value: units } = state.units;
-    return { now: wholeLength(out, units), text: movedWords(moved.acrossM, moved.alongM, units) };
+    const { alongM = 0, acrossM = 0 } = moved.value ?? {};
+    return movedWords(acrossM, alongM, state.units.value);
   });
   const stepM = (fine: boolean): number => (state.units.value === 'yd' ? (fine ? FOOT_M : YARD_M) : fine ? 0.25 : 1);
   const onKeyDown = (e: KeyboardEvent): void => {
@@ -71,8 +73,8 @@ export function Handle({
         role="slider"
         tabIndex={0}
         aria-label={which === 'flag' ? WORDS.flag : WORDS.spot}
-        aria-valuenow={words.value.now}
-        aria-valuetext={words.value.text}
+        aria-valuenow={now}
+        aria-valuetext={words}
         aria-describedby={`help-${which}`}
         onKeyDown={onKeyDown}
         onFocus={() => (putBack.current = putBackOf(state, which))}

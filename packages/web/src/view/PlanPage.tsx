@@ -23,7 +23,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
   });
   const flagAt = useComputed(() => placeText(state.flag.value));
   const answeredFor = useComputed(() => placeText(state.answeredFor.value));
-  const { plan, shot, fault, units, said } = state;
+  const { plan, units, said } = state;
   const attribution = state.hole.value?.attribution;
   const escape = (e: KeyboardEvent): void => {
     if (e.key === 'Escape') state.placing.value = undefined;
@@ -32,37 +32,24 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
     <div onKeyDown={escape}>
       <Hatches />
       <RunningHead state={state} />
-      <main
-        data-more={more.value}
-        data-answer={state.answered.value}
-        data-flag={flagAt}
-        data-answered-for={answeredFor}
-      >
+      <main data-more={more.value} data-answer={state.answered} data-flag={flagAt} data-answered-for={answeredFor}>
         <h1 class="unseen">{plan.value === undefined ? WORDS.plan : headingWords(plan.value, units.value)}</h1>
         <Sheet state={state} />
         <section class="words" aria-label={WORDS.choice}>
-          {fault.value === undefined ? undefined : (
-            <p class="fault" role="alert">
-              {faultWords(fault.value, plan.value !== undefined)}
-            </p>
-          )}
+          <Fault state={state} />
           <ShotTabs state={state} />
           <div id="shot" role="tabpanel" aria-labelledby={`tab-${state.index.value}`}>
             <ShotWords state={state} />
-            {shot.value === undefined ? undefined : (
-              <>
-                <div class="more" id="more" ref={opened}>
-                  <Why shot={shot.value} units={units.value} />
-                  <Others shot={shot.value} units={units.value} />
-                </div>
-                <div class="below">
-                  <Acts state={state} />
-                  <Sure state={state} />
-                </div>
-                <TapHelp state={state} />
-                <Behind state={state} />
-              </>
-            )}
+            <div class="more" id="more" ref={opened}>
+              <Why state={state} />
+              <Others state={state} />
+            </div>
+            <div class="below">
+              <Acts state={state} />
+              <Sure state={state} />
+            </div>
+            <TapHelp state={state} />
+            <Behind state={state} />
           </div>
         </section>
       </main>
@@ -76,6 +63,22 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
       <p class="unseen" aria-live="polite">
         {said.value}
       </p>
+    </div>
+  );
+}
+
+/** What went wrong, in one line, with what was kept and the way on. */
+function Fault({ state }: { readonly state: PlanState }) {
+  const { fault, plan } = state;
+  if (fault.value === undefined) return undefined;
+  return (
+    <div class="fault">
+      <p role="alert">{faultWords(fault.value, plan.value !== undefined)}</p>
+      {plan.value === undefined ? (
+        <button type="button" class="act" onClick={() => state.turnTo({})}>
+          {WORDS.again}
+        </button>
+      ) : undefined}
     </div>
   );
 }

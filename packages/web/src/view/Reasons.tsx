@@ -1,14 +1,14 @@
-import type { ShotDocument } from '@leeway/contract';
-import type { Units } from '@leeway/engine';
+import type { PlanState } from '../state/plan.ts';
 import { othersHeading, othersOf, reasonsOf, simplestOf, whyHeading, WORDS } from '../words.ts';
 
 interface Of {
-  readonly shot: ShotDocument;
-  readonly units: Units;
+  readonly state: PlanState;
 }
 
 /** Why not the plain line. */
-export function Why({ shot, units }: Of) {
+export function Why({ state }: Of) {
+  const { shot, units } = { shot: state.shot.value, units: state.units.value };
+  if (shot === undefined) return undefined;
   const reasons = reasonsOf(shot, units);
   return (
     <section class="why">
@@ -21,7 +21,9 @@ export function Why({ shot, units }: Of) {
 }
 
 /** The second and third choice, with what they cost more; a plainer stroke that ties. */
-export function Others({ shot, units }: Of) {
+export function Others({ state }: Of) {
+  const { shot, units } = { shot: state.shot.value, units: state.units.value };
+  if (shot === undefined) return undefined;
   const others = othersOf(shot, units);
   const simplest = simplestOf(shot, units);
   return (

@@ -20,7 +20,7 @@ export function Sheet({ state }: { readonly state: PlanState }) {
     <section class="chart" aria-label={WORDS.chart}>
       <div
         ref={box}
-        class={`sheet${state.placing.value === undefined ? '' : ' taking'}${state.drawing.value ? ' drawing' : ''}`}
+        class={`sheet${state.placing.value === undefined ? '' : ' taking'}${state.drawing.value ? ' drawing' : ''}${state.hole.value === undefined ? ' empty' : ''}`}
         onPointerDown={grip.down}
         onPointerMove={grip.move}
         onPointerUp={grip.up}

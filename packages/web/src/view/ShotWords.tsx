@@ -1,4 +1,5 @@
 import { distanceM } from '@leeway/engine';
+import { holesRound } from '../state/holes.ts';
 import type { PlanState } from '../state/plan.ts';
 import { greenAlong } from '../plane/greenAlong.ts';
 import {
@@ -8,6 +9,8 @@ import {
   endsEarlyWords,
   type Figured,
   flagWords,
+  holeAndPar,
+  holeName,
   landsWords,
   lieWords,
   ownCostWords,
@@ -26,7 +29,7 @@ import { TodaysNumber } from './TodaysNumber.tsx';
 /** The choice: club and swing, spot, start line, drift; its strokes beside the plain line's; how far; today's number; where it finishes. */
 export function ShotWords({ state }: { readonly state: PlanState }) {
   const shot = state.shot.value;
-  if (shot === undefined) return undefined;
+  if (shot === undefined) return <NotYet state={state} />;
   const { value: units } = state.units;
   const { club, swing } = clubWordsOf(shot);
   const caution = cautionsOf(shot);
@@ -71,6 +74,21 @@ export function ShotWords({ state }: { readonly state: PlanState }) {
       )}
       {endsEarly === undefined ? undefined : <p class="ends">{endsEarlyWords(endsEarly)}</p>}
     </>
+  );
+}
+
+/** While a hole is worked out its name stands where the choice will, and the room is kept. */
+function NotYet({ state }: { readonly state: PlanState }) {
+  const { hole } = holesRound(state.open.value);
+  return (
+    <div class="not-yet">
+      {hole === undefined ? undefined : (
+        <>
+          <h2>{holeName(hole)}</h2>
+          <p>{holeAndPar(hole)}</p>
+        </>
+      )}
+    </div>
   );
 }
 
