@@ -65,6 +65,7 @@ export const WORDS = {
   dragFlag: 'Drag the flag',
   tapFlag: 'Tap the place of the flag on the chart. Escape leaves it.',
   tapSpot: 'Tap the place of your spot on the chart. Escape leaves it.',
+  lags: 'The choice for the moved flag is being worked out.',
   flag: 'Flag',
   spot: 'Spot',
   more: 'Why, and what else',

@@ -61,6 +61,11 @@ export class PlanState {
     return hole === undefined ? undefined : hole.prepared === true ? 'prepared' : 'settled';
   });
   readonly answeredFor = computed(() => this.following.value?.flag ?? this.hole.value?.flag);
+  /** The flag has gone on from where the shown choice has it. */
+  readonly lags = computed(() => {
+    const [at, answered] = [this.flag.value, this.answeredFor.value];
+    return at !== undefined && answered !== undefined && !samePlace(at, answered);
+  });
   readonly flagMoved = computed(() => {
     const [at, start] = [this.flag.value, this.startFlag.value];
     return at !== undefined && start !== undefined && !samePlace(at, start);

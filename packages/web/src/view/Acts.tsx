@@ -27,11 +27,16 @@ export function Acts({ state }: { readonly state: PlanState }) {
   );
 }
 
-export const TapHelp = ({ state }: { readonly state: PlanState }) => (
-  <p class="tap" role="status">
-    {state.placing.value === undefined ? '' : state.placing.value === 'flag' ? WORDS.tapFlag : WORDS.tapSpot}
-  </p>
-);
+/** What the page waits for: a tap, or the choice for a flag that has moved. */
+export function Waits({ state }: { readonly state: PlanState }) {
+  const { placing, lags } = { placing: state.placing.value, lags: state.lags.value };
+  return (
+    <div class="tap">
+      <p role="status">{placing === undefined ? '' : placing === 'flag' ? WORDS.tapFlag : WORDS.tapSpot}</p>
+      {lags ? <p class="late">{WORDS.lags}</p> : undefined}
+    </div>
+  );
+}
 
 /** How sure, with the way to the balls behind it. */
 export function Sure({ state }: { readonly state: PlanState }) {

@@ -3,7 +3,7 @@ import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
 import { faultWords, headingWords, WORDS } from '../words.ts';
-import { Acts, Sure, TapHelp } from './Acts.tsx';
+import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
 import { Hatches } from './Finishes.tsx';
@@ -48,7 +48,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
               <Acts state={state} />
               <Sure state={state} />
             </div>
-            <TapHelp state={state} />
+            <Waits state={state} />
             <Behind state={state} />
           </div>
         </section>
