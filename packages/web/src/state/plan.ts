@@ -96,6 +96,7 @@ export class PlanState {
     this.own = new OwnSpot(desk, () => this.say(), failed);
     this.sheets = new Sheets(desk, () => this.solvePrepared(), failed);
     effect(() => this.draw());
+    effect(() => this.drawIndex());
     void this.openHole({ atFlag: start.atFlag });
   }
 
@@ -262,6 +263,16 @@ export class PlanState {
     // a tee shot that does not go for the flag is shown on the whole hole, so that its flag is there to be dragged
     const wholeHole = !room.phone && shot === 0 && hole.plan.shots[0]?.atFlag === undefined;
     this.sheets.draw({ ...room, shot, wholeHole, light, units: this.units.peek() });
+  }
+
+  /** The small chart of the hole; it waits for the sheet, and its shots move only once they have settled. */
+  private drawIndex(): void {
+    const light = this.light.value;
+    const shot = this.index.value;
+    const room = this.sheets.room.value;
+    if (room === undefined || room.phone || this.hole.value === undefined || this.sheets.shot.value === undefined)
+      return;
+    this.sheets.drawIndex({ shot, light, units: this.units.peek(), pixelRatio: room.pixelRatio });
   }
 }
 
