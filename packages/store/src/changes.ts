@@ -24,11 +24,13 @@ export async function changesAfter(
   most = 1000,
 ): Promise<Changes> {
   const rows = await store.database.query<Row & { readonly gone: boolean }>(
-    `SELECT ${COLUMNS}, false AS gone FROM leeway.record AS r
-     WHERE r.seq > $1 AND r.owner IN (SELECT o::uuid FROM json_array_elements_text($2::text::json) AS o)
-     UNION ALL
-     SELECT t.owner, t.owner, t.seq::float8, '', 0, NULL, NULL, true FROM leeway.tombstone AS t WHERE t.seq > $1
-     ORDER BY seq LIMIT $3`,
+    `SELECT ${COLUMNS}, r.kind IS NULL AS gone FROM (
+       (SELECT seq, owner, id, kind, version, supersedes, sealed FROM leeway.record
+        WHERE seq > $1 AND owner IN (SELECT o::uuid FROM json_array_elements_text($2::text::json) AS o)
+        ORDER BY seq LIMIT $3)
+       UNION ALL
+       (SELECT seq, owner, owner, NULL, NULL, NULL, NULL FROM leeway.tombstone WHERE seq > $1 ORDER BY seq LIMIT $3)
+     ) AS r ORDER BY r.seq LIMIT $3`,
     [after, JSON.stringify(owners), most + 1],
   );
   const told = rows.slice(0, most);

@@ -1,8 +1,9 @@
 import { type Fault, type Kind, KINDS, type Read, readRecord, type RecordInput } from '@leeway/contract';
 import { lockChanges } from './changeLock.ts';
+import { refusedWhenFull } from './diskFull.ts';
 import { recordFault } from './recordFault.ts';
-import { type SealedRecord } from './seal.ts';
-import { DiskFull, type Sql } from './sql.ts';
+import type { SealedRecord } from './seal.ts';
+import type { Sql } from './sql.ts';
 import type { Store } from './store.ts';
 
 /** What became of a record that was handed in. */
@@ -28,21 +29,10 @@ export async function put(store: Store, inputs: readonly unknown[]): Promise<Rea
   if (faults.length > 0) return { faults };
   const records = reads.flatMap((read) => (read.value === undefined ? [] : [read.value]));
   if (records.length === 0) return { value: [], faults: [] };
-  try {
-    return await store.database.transaction((sql) => putInside(store, sql, records));
-  } catch (error) {
-    if (error instanceof DiskFull) return { faults: [diskFull(store)] };
-    throw error;
-  }
+  return refusedWhenFull(store.database.place, () =>
+    store.database.transaction((sql) => putInside(store, sql, records)),
+  );
 }
-
-const diskFull = (store: Store): Fault => ({
-  code: 'disk-full',
-  level: 'refused',
-  file: store.database.place,
-  found: 'no room on the disk',
-  expected: 'room to write; nothing of this was stored',
-});
 
 async function putInside(store: Store, sql: Sql, records: readonly RecordInput[]): Promise<Read<readonly Receipt[]>> {
   await lockChanges(sql);

@@ -5,6 +5,7 @@ import * as z from 'zod';
 import { type Fault, idSchema, type Read } from '@leeway/contract';
 import { BACKUP_FORMAT, BACKUP_VERSION, type BackupLine } from './backup.ts';
 import { lockChanges } from './changeLock.ts';
+import { refusedWhenFull } from './diskFull.ts';
 import { type KeyCopy, readKeyCopy } from './keyCopies.ts';
 import type { Sql } from './sql.ts';
 import type { Store } from './store.ts';
@@ -36,21 +37,23 @@ const PAGE = 2000;
 
 /**
  * Restores a backup into an empty store, with the copy of the keys that stands beside the backups now. All or nothing. Refused: a store that
- * holds something, a file that is not a whole backup, a record whose owner has no key and was not erased.
+ * holds something, a file that is not a whole backup, a record whose owner has no key and was not erased, a disk without room.
  */
 export async function restore(store: Store, path: string, keyPath: string): Promise<Read<Restored>> {
   const copy = readKeyCopy(keyPath);
   if (copy.value === undefined) return { faults: copy.faults };
   const keys = copy.value;
   try {
-    const value = await store.database.transaction(async (sql) => {
-      await lockChanges(sql);
-      await assertEmpty(sql, store);
-      const restored = await takeIn(sql, path, keys);
-      for (const [owner, key] of keys.keys) store.keys.add(owner, key);
-      return restored;
+    return await refusedWhenFull(store.database.place, async () => {
+      const value = await store.database.transaction(async (sql) => {
+        await lockChanges(sql);
+        await assertEmpty(sql, store);
+        const restored = await takeIn(sql, path, keys);
+        for (const [owner, key] of keys.keys) store.keys.add(owner, key);
+        return restored;
+      });
+      return { value, faults: [] };
     });
-    return { value, faults: [] };
   } catch (error) {
     if (error instanceof Refused) return { faults: [error.fault] };
     throw error;

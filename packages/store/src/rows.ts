@@ -13,7 +13,8 @@ export interface Row extends Header {
 export type Kept<R extends StoredRecord = StoredRecord> = R & { readonly seq: number };
 
 /**
- * A bigint comes back as a text from one database and as a number from the other; as a double it is a number from both, exact to 2^53. Bytes come as
+ * A bigint comes back as a text from one database and as a number from the other; as a double it is a number from both, exact to 2^53. To be ordered by `r.seq`: the bare name is the
+ * double, which no index helps. Bytes come as
  * base64 because the embedded engine's own reading of them takes ten times as long.
  */
 export const COLUMNS =

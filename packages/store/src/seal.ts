@@ -7,6 +7,7 @@ import {
   type KeyObject,
   randomBytes,
 } from 'node:crypto';
+import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import type { RecordInput } from '@leeway/contract';
 import { canonicalJson } from './canonical.ts';
 
@@ -38,8 +39,11 @@ export interface Seal {
 const CIPHER = 'aes-256-gcm';
 const NONCE_BYTES = 12;
 const TAG_BYTES = 16;
-/** First byte of what is sealed: how it was. */
-const FORM = 1;
+/** First byte of what is sealed: whether the text was deflated (RFC 1951) before. */
+const PLAIN = 1;
+const DEFLATED = 2;
+/** A longer text, a ground file above all, is deflated. */
+const LONGEST_PLAIN_BYTES = 4096;
 
 /**
  * Seals with AES-256-GCM under a fresh random nonce; the header is authenticated with the text, so that neither can be moved to another record.
@@ -53,22 +57,29 @@ export function sealOf(key: Uint8Array): Seal {
     close: (record) => {
       const { owner, id, kind, version, supersedes = null, madeAt, body } = record;
       const header = { owner, id, kind, version, supersedes };
+      const text = Buffer.from(canonicalJson({ madeAt, body }));
+      const form = text.length > LONGEST_PLAIN_BYTES ? DEFLATED : PLAIN;
       const nonce = randomBytes(NONCE_BYTES);
-      const cipher = createCipheriv(CIPHER, sealing, nonce).setAAD(associated(header));
-      const text = Buffer.concat([cipher.update(canonicalJson({ madeAt, body }), 'utf8'), cipher.final()]);
+      const cipher = createCipheriv(CIPHER, sealing, nonce).setAAD(associated(form, header));
+      const hidden = cipher.update(form === DEFLATED ? deflateRawSync(text) : text);
+      cipher.final();
       return {
         ...header,
         digest: createHmac('sha256', marking).update(canonicalJson(record)).digest(),
-        sealed: Buffer.concat([Buffer.of(FORM), nonce, cipher.getAuthTag(), text]),
+        sealed: Buffer.concat([Buffer.of(form), nonce, cipher.getAuthTag(), hidden]),
       };
     },
     open: ({ sealed, ...header }) => {
-      if (sealed[0] !== FORM) throw new Error(`A record is sealed in a form that is not known: ${sealed[0]}.`);
+      const form = sealed[0] ?? 0;
+      if (form !== PLAIN && form !== DEFLATED)
+        throw new Error(`A record is sealed in a form that is not known: ${form}.`);
       const nonce = sealed.subarray(1, 1 + NONCE_BYTES);
       const tag = sealed.subarray(1 + NONCE_BYTES, 1 + NONCE_BYTES + TAG_BYTES);
-      const decipher = createDecipheriv(CIPHER, sealing, nonce).setAAD(associated(header)).setAuthTag(tag);
-      const text = decipher.update(sealed.subarray(1 + NONCE_BYTES + TAG_BYTES), undefined, 'utf8');
-      const { madeAt, body } = JSON.parse(text + decipher.final('utf8')) as Pick<RecordInput, 'madeAt' | 'body'>;
+      const decipher = createDecipheriv(CIPHER, sealing, nonce).setAAD(associated(form, header)).setAuthTag(tag);
+      const hidden = decipher.update(sealed.subarray(1 + NONCE_BYTES + TAG_BYTES));
+      decipher.final();
+      const text = (form === DEFLATED ? inflateRawSync(hidden) : hidden).toString('utf8');
+      const { madeAt, body } = JSON.parse(text) as Pick<RecordInput, 'madeAt' | 'body'>;
       const { owner, id, version, supersedes } = header;
       const read = { owner, id, kind: header.kind as RecordInput['kind'], version, madeAt, body };
       return supersedes === null ? read : { ...read, supersedes };
@@ -80,5 +91,5 @@ export function sealOf(key: Uint8Array): Seal {
 const derived = (key: Uint8Array, use: string): KeyObject =>
   createSecretKey(new Uint8Array(hkdfSync('sha256', key, new Uint8Array(0), use, KEY_BYTES)));
 
-const associated = ({ owner, id, kind, version, supersedes }: Header): Uint8Array =>
-  Buffer.from(`${owner} ${id} ${kind} ${version} ${supersedes ?? '-'}`);
+const associated = (form: number, { owner, id, kind, version, supersedes }: Header): Uint8Array =>
+  Buffer.from(`${form} ${owner} ${id} ${kind} ${version} ${supersedes ?? '-'}`);

@@ -1,6 +1,7 @@
 import type { Fault, Read } from '@leeway/contract';
 import pg from 'pg';
-import { type Database, DiskFull, type Sql } from './sql.ts';
+import { DiskFull, saysFull } from './diskFull.ts';
+import type { Database, Sql } from './sql.ts';
 
 /** Connections that one process holds, the queue's own apart. */
 const CONNECTIONS = 8;
@@ -55,12 +56,6 @@ const statementsOf = (asked: Asked): Sql => ({
   script: async (text) => void (await asked.query(text)),
 });
 
-/** SQLSTATE of a disk without room. */
-const asDiskFull = (error: unknown, place: string): unknown =>
-  error instanceof pg.DatabaseError && error.code === '53100'
-    ? new DiskFull(`No room on the disk of ${place}.`, { cause: error })
-    : error;
-
 function database(place: string, url: string, pool: pg.Pool): Database {
   return {
     place,
@@ -79,7 +74,7 @@ function database(place: string, url: string, pool: pg.Pool): Database {
         await client.query('ROLLBACK').catch((failed: unknown) => {
           broken = failed instanceof Error ? failed : new Error(String(failed));
         });
-        throw asDiskFull(error, place);
+        throw saysFull(error) ? new DiskFull(place, error) : error;
       } finally {
         client.release(broken);
       }

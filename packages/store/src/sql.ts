@@ -22,8 +22,3 @@ export interface Database extends Sql {
   readonly forJobs: Pick<DatabaseOptions, 'db' | 'connectionString'> & { readonly backend: 'postgres' | 'pglite' };
   close(): Promise<void>;
 }
-
-/** There is no room to write. Nothing of what was asked has been kept; it can be asked again when there is room. */
-export class DiskFull extends Error {
-  override readonly name = 'DiskFull';
-}

@@ -1,4 +1,6 @@
-import { afterAll } from 'vitest';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
 import { openStore } from './store.ts';
 import { prepareFolder } from './testdata/preparedFolder.ts';
 import { storeContract } from './testdata/storeContract.ts';
@@ -16,4 +18,13 @@ storeContract('the embedded database', async () => {
   const { value, faults } = await openStore({ folder });
   if (value === undefined) throw new Error(JSON.stringify(faults));
   return value;
+});
+
+test('a place that is no folder is refused in a line', async () => {
+  const folder = newMemoryFolder();
+  folders.push(folder);
+  writeFileSync(join(folder, 'file'), '');
+  const { value, faults } = await openStore({ folder: join(folder, 'file') });
+  expect(value).toBeUndefined();
+  expect(faults).toMatchObject([{ code: 'folder', file: join(folder, 'file') }]);
 });

@@ -26,9 +26,11 @@ export interface StorePlace {
 
 /**
  * Opens the store, made or brought to the newest shape first. Refused: a folder that another process has open, a server that does not answer,
- * a database that a newer program has used or whose keys are not in the folder, a disk without room.
+ * a database that a newer program has used or whose keys are not in the folder, a disk without room, a folder that cannot be written in.
  */
 export async function openStore({ folder, databaseUrl }: StorePlace): Promise<Read<Store>> {
+  const faulty = unusable(folder);
+  if (faulty !== undefined) return { faults: [faulty] };
   const { value: database, faults } =
     databaseUrl === undefined ? await openEmbedded(folder) : await openServer(databaseUrl);
   if (database === undefined) return { faults };
@@ -38,6 +40,18 @@ export async function openStore({ folder, databaseUrl }: StorePlace): Promise<Re
   });
   if (opened.value === undefined) await database.close();
   return opened;
+}
+
+/** Makes the folder; why it cannot be used, if so. */
+function unusable(folder: string): Fault | undefined {
+  try {
+    fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
+    fs.accessSync(folder, fs.constants.R_OK | fs.constants.W_OK | fs.constants.X_OK);
+    return undefined;
+  } catch (error) {
+    const found = error instanceof Error ? error.message : String(error);
+    return { code: 'folder', level: 'refused', file: folder, found, expected: 'a folder that can be written in' };
+  }
 }
 
 async function prepare(database: Database, folder: string): Promise<Read<Store>> {

@@ -1,5 +1,5 @@
 import type { PGlite } from '@electric-sql/pglite';
-import { DiskFull } from '../sql.ts';
+import { DiskFull, saysFull } from '../diskFull.ts';
 import { type Engine, openEngine } from './engine.ts';
 import { assertRoom } from './room.ts';
 
@@ -49,7 +49,7 @@ export function connect(folder: string, first: Engine): Connection {
         return await work(used.sql);
       } catch (error) {
         await setRight(used, error);
-        throw isFull(error) ? new DiskFull(`No room on the disk of ${folder}.`, { cause: error }) : error;
+        throw saysFull(error) ? new DiskFull(folder, error) : error;
       }
     });
 
@@ -66,9 +66,6 @@ export function connect(folder: string, first: Engine): Connection {
     close: () => inTurn(async () => engine?.sql.close()),
   };
 }
-
-/** SQLSTATE 53100, or Node's own code. */
-export const isFull = (error: unknown): boolean => ['53100', 'ENOSPC'].includes(String(propertyOf(error, 'code')));
 
 /** After anything but an answer of the engine, good or bad, it may be in any state; asked again it can hang. */
 const hasStopped = (error: unknown): boolean =>

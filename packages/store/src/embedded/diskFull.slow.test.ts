@@ -1,14 +1,15 @@
 import { execFileSync } from 'node:child_process';
-import { rmSync, statfsSync, writeFileSync } from 'node:fs';
+import { readdirSync, rmSync, statfsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
+import { backUp } from '../backup.ts';
 import { put } from '../put.ts';
 import { get, list } from '../read.ts';
-import { DiskFull } from '../sql.ts';
+import { DiskFull } from '../diskFull.ts';
 import { openStore } from '../store.ts';
 import { prepareFolder } from '../testdata/preparedFolder.ts';
 import { newId, noteOf } from '../testdata/records.ts';
-import { temporaryFolder } from '../testdata/temporary.ts';
+import { temporaryFolder, temporaryMemoryFolder } from '../testdata/temporary.ts';
 
 /** Only root on Linux may make a small disk. */
 const canMount = process.platform === 'linux' && process.getuid?.() === 0;
@@ -79,6 +80,21 @@ describe.skipIf(!canMount)('on a disk without room', { timeout: 120_000 }, () =>
     expect((await put(store, [noteOf(owner, 'After.')])).faults).toEqual([]);
     const texts = (await list(store, { owner, kind: 'note' })).map(({ body }) => body.text);
     expect(texts).toEqual(['Before.', 'After.']);
+    await store.close();
+  });
+
+  test('a backup is refused, and no part of one is left', async () => {
+    const owner = newId();
+    const folder = temporaryMemoryFolder();
+    await prepareFolder(folder);
+    const store = await openOrThrow(folder);
+    await put(
+      store,
+      Array.from({ length: 200 }, () => noteOf(owner, Array.from({ length: 400 }, newId).join(' '))),
+    );
+    const disk = smallDisk(1);
+    expect((await backUp(store, join(disk, 'one.backup'))).faults).toMatchObject([{ code: 'disk-full' }]);
+    expect(readdirSync(disk)).toEqual([]);
     await store.close();
   });
 

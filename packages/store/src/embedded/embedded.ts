@@ -1,9 +1,9 @@
-import fs from 'node:fs';
 import type { PGlite } from '@electric-sql/pglite';
 import type { Fault, Read } from '@leeway/contract';
 import { fromPglite } from 'pg-boss';
+import { saysFull } from '../diskFull.ts';
 import type { Database, Sql } from '../sql.ts';
-import { connect, isFull } from './connection.ts';
+import { connect } from './connection.ts';
 import { type Engine, openEngine, proveSync } from './engine.ts';
 import { housekeeper } from './housekeeper.ts';
 import { takeOwnership } from './ownership.ts';
@@ -12,9 +12,8 @@ import { assertRoom, hasRoom } from './room.ts';
 /** What a new database takes, and a little to work with. */
 const START_BYTES = 48 * 2 ** 20;
 
-/** The embedded database in a folder, for this process alone. Refused: a folder that another process has open, a disk without room. */
+/** The embedded database in a folder that is there, for this process alone. Refused: a folder that another process has open, a disk without room. */
 export async function openEmbedded(folder: string): Promise<Read<Database>> {
-  fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
   const ownership = takeOwnership(folder);
   if (ownership === undefined) return { faults: [inUse(folder)] };
   try {
@@ -23,7 +22,7 @@ export async function openEmbedded(folder: string): Promise<Read<Database>> {
     return { value: database(folder, engine, () => ownership.release()), faults: [] };
   } catch (error) {
     ownership.release();
-    if (isFull(error) || !hasRoom(folder)) return { faults: [noRoom(folder)] };
+    if (saysFull(error) || !hasRoom(folder)) return { faults: [noRoom(folder)] };
     throw error;
   }
 }

@@ -81,7 +81,8 @@ async function lostAt(folder: string, acknowledged: readonly string[]): Promise<
       if (!isHalfWay(owner) && isThere === erased.includes(owner)) wrong.push(`${id} of ${owner}`);
     }
     const half = [...states].filter(([owner, found]) => isHalfWay(owner) && found.size > 1);
-    return [...wrong, ...half.map(([owner]) => `half of ${owner}`)];
+    const kept = [...states].filter(([owner, found]) => !found.has(true) && store.keys.sealFor(owner) !== undefined);
+    return [...wrong, ...half.map(([owner]) => `half of ${owner}`), ...kept.map(([owner]) => `key of ${owner}`)];
   } finally {
     await store.close();
   }

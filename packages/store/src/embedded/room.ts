@@ -1,5 +1,5 @@
 import fs from 'node:fs';
-import { DiskFull } from '../sql.ts';
+import { DiskFull } from '../diskFull.ts';
 
 /** What stays free whatever is written: room for the engine's journal, without which it could not go on, nor recover. */
 const SPARE_BYTES = 8 * 2 ** 20;
@@ -12,5 +12,5 @@ export function hasRoom(folder: string, bytes = 0): boolean {
 
 /** Throws `DiskFull` when they cannot. */
 export function assertRoom(folder: string, bytes = 0): void {
-  if (!hasRoom(folder, bytes)) throw new DiskFull(`No room on the disk of ${folder}.`);
+  if (!hasRoom(folder, bytes)) throw new DiskFull(folder);
 }

@@ -1,10 +1,11 @@
-import { existsSync } from 'node:fs';
+import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { HOUSE, type Read, wordFault } from '@leeway/contract';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { backUp, KEY_FILE } from '../backup.ts';
 import { changesAfter } from '../changes.ts';
 import { erasePlayer } from '../erase.ts';
+import { readKeyCopy } from '../keyCopies.ts';
 import { migrate, MIGRATIONS } from '../migrate.ts';
 import { exportPlayer, importPlayer } from '../playerFile.ts';
 import { put, type Receipt } from '../put.ts';
@@ -188,8 +189,11 @@ export function storeContract(database: string, openEmpty: () => Promise<Store>)
       const note = noteOf(owner, `${name} slices.`);
       await stored(profileOf(owner, { name }), note, noteOf(owner, `${name} fades.`, note.id));
       await backUp(store, join(backups, 'monday.backup'));
+      const lent = join(temporaryFolder(), 'stick');
+      await backUp(store, join(lent, 'monday.backup'));
+      rmSync(lent, { recursive: true });
       const erased = await erasePlayer(store, owner);
-      expect(erased.value).toEqual({ records: 3, jobs: 0, unreached: [] });
+      expect(erased.value).toEqual({ records: 3, jobs: 0, unreached: [join(lent, KEY_FILE)] });
       expect(await list(store, { owner, kind: 'note' })).toEqual([]);
       expect(store.keys.sealFor(owner)).toBeUndefined();
       expect(store.keys.keys().has(owner)).toBe(false);
@@ -198,6 +202,7 @@ export function storeContract(database: string, openEmpty: () => Promise<Store>)
       if (existsSync(store.database.place)) expect(filesHolding(store.database.place, name)).toEqual([]);
       expect(codes(await put(store, [note]))).toEqual(['erased']);
       expect((await erasePlayer(store, owner)).value).toMatchObject({ records: 0 });
+      expect(readKeyCopy(join(backups, KEY_FILE)).value?.keys.has(owner)).toBe(false);
       expect(codes(await erasePlayer(store, HOUSE))).toEqual(['house']);
     });
 
