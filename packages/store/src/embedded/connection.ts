@@ -35,19 +35,27 @@ export function connect(folder: string, first: Engine): Connection {
     return opened;
   }
 
-  async function setRight(used: Engine, error: unknown): Promise<void> {
-    if (hasStopped(error)) {
-      engine = undefined;
-      await used.files.closeFs().catch(() => undefined);
-    } else if (used.sql.isInTransaction()) await used.sql.exec('ROLLBACK');
+  async function abandon(used: Engine, error: Error): Promise<void> {
+    engine = undefined;
+    used.files.cutOff(error);
+    await used.files.closeFs().catch(() => undefined);
+  }
+
+  /** The connection is fit for the next work after an error, or given up. */
+  async function setRight(used: Engine, error: Error): Promise<void> {
+    if (used.files.failure !== undefined || hasStopped(error)) await abandon(used, error);
+    else if (used.sql.isInTransaction()) await used.sql.exec('ROLLBACK');
   }
 
   const run: Connection['run'] = (work) =>
     inTurn(async () => {
       const used = await running();
       try {
-        return await work(used.sql);
-      } catch (error) {
+        const result = await work(used.sql);
+        if (used.files.failure !== undefined) throw used.files.failure;
+        return result;
+      } catch (thrown) {
+        const error = thrown instanceof Error ? thrown : new Error(String(thrown));
         await setRight(used, error);
         throw saysFull(error) ? new DiskFull(folder, error) : error;
       }
