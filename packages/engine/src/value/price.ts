@@ -1,81 +1,56 @@
-import type { PlanePoint } from '../quantity/points.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import { RUNS_ON, type Weapon } from './arsenal.ts';
+import { ballsFor } from './balls.ts';
 import type { Field } from './field.ts';
+import { puttsAt } from './putts.ts';
 import { BUNKER, cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, UNMAPPED } from './raster.ts';
 import type { Here } from './query.ts';
-import type { Chances, Priced, Stroke } from './solution.ts';
+import type { Chances, Places, Priced, Stroke } from './solution.ts';
 import type { Solving } from './sweep.ts';
 
-/** Places per axis and part, to four standard deviations by a tenth. */
-const REACH = 40;
-const STEP = 0.1;
 /** Distances to the flag are counted in quarter metres. */
 const BIN_M = 0.25;
+/** Areas are counted from `UNMAPPED` on. */
+const FIRST_AREA = UNMAPPED;
 
-const PLACES: readonly { readonly z: number; readonly w: number }[] = (() => {
-  const at = Array.from({ length: 2 * REACH + 1 }, (_, i) => (i - REACH) * STEP);
-  const sum = at.reduce((s, z) => s + Math.exp(-0.5 * z * z), 0);
-  return at.map((z) => ({ z, w: Math.exp(-0.5 * z * z) / sum }));
-})();
-
-/** Where a pitched ball stops: in sand, in a penalty area or out of bounds where it pitched, else on along the line by the surface. */
-function restOf(
-  field: Field,
-  w: Weapon,
-  part: number,
-  u: number,
-  v: number,
-  sin: number,
-  cos: number,
-): [number, number] {
-  if (w.pattern.rest) return [u, v];
-  const code = field.raster.surface[cellAt(field.raster, u, v)]!;
+/** How far a pitched ball of a part runs on from a raster cell, metres: not at all in sand, in a penalty area or out of bounds. */
+function runOn(field: Field, w: Weapon, part: number, cell: number): number {
+  if (w.pattern.rest) return 0;
+  const code = field.raster.surface[cell]!;
   const k = code === GREEN ? 0 : code === FAIRWAY || code === TEE ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
-  if (k < 0) return [u, v];
-  const run = w.runsM[part * RUNS_ON.length + k]!;
-  return [u + run * sin, v + run * cos];
+  return k < 0 ? 0 : w.runsM[part * RUNS_ON.length + k]!;
+}
+
+/** Where the good strike's mean pitches and where it finishes, for a stroke of a bearing in the play frame. */
+export function placesOf(field: Field, here: Here, w: Weapon, bearing: number): Places {
+  const sin = Math.sin(bearing);
+  const cos = Math.cos(bearing);
+  const { alongM, acrossM } = w.pattern.parts[0]!;
+  const u = here.u + alongM * sin + acrossM * cos;
+  const v = here.v + alongM * cos - acrossM * sin;
+  const run = runOn(field, w, 0, cellAt(field.raster, u, v));
+  return { lands: field.frame.toPlane(u, v), finishes: field.frame.toPlane(u + run * sin, v + run * cos) };
+}
+
+/** Balls of a stroke by where they come to rest. */
+interface Tally {
+  /** By area, from `FIRST_AREA` on: chance, and chance times cost. */
+  readonly chance: Float64Array;
+  readonly cost: Float64Array;
+  /** By surface code; what is unmapped is left out. */
+  readonly surface: Float64Array;
+  /** By distance from the flag in bins, of balls in play. */
+  readonly distance: Float64Array;
 }
 
 /**
- * A stroke priced ball by ball: each part of its pattern laid out on a grid of 81 x 81 places, each place run out, looked up on the
- * ground as painted, and costed. An independent check of the fast rule, and the figures that are shown.
+ * A stroke priced ball by ball: each part of its pattern laid out with some thousand balls, each run out, looked up on the ground as
+ * painted, and costed. An independent check of the fast rule, and the figures that are shown.
  */
 export function price(field: Field, solved: Solving, here: Here, weapon: Weapon, stroke: Stroke): Priced {
   const bearing = stroke.bearingRad - field.frame.bearingRad;
-  const sin = Math.sin(bearing);
-  const cos = Math.cos(bearing);
-  const chance = new Map<number, number>();
-  const cost = new Map<number, number>();
-  const surface = new Float64Array(SURFACES.length);
-  const distances: number[] = [];
-  let unmapped = 0;
-  const ball = (part: number, a: number, r: number, w: number): void => {
-    const [u, v] = restOf(field, weapon, part, here.u + a * sin + r * cos, here.v + a * cos - r * sin, sin, cos);
-    const cell = cellAt(field.raster, u, v);
-    const area = field.raster.area[cell]!;
-    const code = field.raster.surface[cell]!;
-    chance.set(area, (chance.get(area) ?? 0) + w);
-    cost.set(area, (cost.get(area) ?? 0) + w * (1 + strokesAtRest(field, solved, here, u, v)));
-    if (area === UNMAPPED) unmapped += w;
-    else surface[code]! += w;
-    if (code === OUT || code === PENALTY) return;
-    const bin = Math.floor(field.distanceM(u, v) / BIN_M);
-    distances[bin] = (distances[bin] ?? 0) + w;
-  };
-  weapon.pattern.parts.forEach((p, part) => {
-    const rest = Math.sqrt(Math.max(0, 1 - p.corr * p.corr));
-    for (const x of PLACES) {
-      for (const y of PLACES) {
-        const w = p.weight * x.w * y.w;
-        if (w < 1e-9) continue;
-        ball(part, p.alongM + p.sdAlongM * x.z, p.acrossM + p.sdAcrossM * (p.corr * x.z + rest * y.z), w);
-      }
-    }
-  });
-  const total = [...chance.values()].reduce((a, b) => a + b, 0);
-  for (const [k, x] of chance) chance.set(k, x / total);
-  for (const [k, x] of cost) cost.set(k, x / total);
+  const { chance, cost, surface, distance } = tally(field, solved, here, weapon, bearing);
+  const total = chance.reduce((sum, x) => sum + x, 0);
   const share = (code: number): number => surface[code]! / total;
   const chances: Chances = {
     green: share(GREEN),
@@ -85,31 +60,77 @@ export function price(field: Field, solved: Solving, here: Here, weapon: Weapon,
     penalty: share(PENALTY),
     outOfBounds: share(OUT),
     recovery: share(RECOVERY),
-    unmapped: unmapped / total,
+    unmapped: chance[UNMAPPED - FIRST_AREA]! / total,
   };
-  const good = weapon.pattern.parts[0]!;
-  const landsU = here.u + good.alongM * sin + good.acrossM * cos;
-  const landsV = here.v + good.alongM * cos - good.acrossM * sin;
-  const plane = (u: number, v: number): PlanePoint => field.frame.toPlane(u, v);
+  const byArea = (figures: Float64Array): Map<number, number> => {
+    const found = new Map<number, number>();
+    figures.forEach((x, k) => {
+      if (chance[k]! > 0) found.set(k + FIRST_AREA, x / total);
+    });
+    return found;
+  };
   return {
     ...stroke,
-    strokes: [...cost.values()].reduce((a, b) => a + b, 0),
+    strokes: cost.reduce((sum, x) => sum + x, 0) / total,
     chances,
-    areaChances: chance,
-    areaCosts: cost,
-    ...proximity(distances),
-    lands: plane(landsU, landsV),
-    finishes: plane(...restOf(field, weapon, 0, landsU, landsV, sin, cos)),
+    areaChances: byArea(chance),
+    areaCosts: byArea(cost),
+    ...proximity(distance),
+    ...placesOf(field, here, weapon, bearing),
   };
+}
+
+function tally(field: Field, solved: Solving, here: Here, weapon: Weapon, bearing: number): Tally {
+  const { raster } = field;
+  const sin = Math.sin(bearing);
+  const cos = Math.cos(bearing);
+  const areas = field.ground.areas.length - FIRST_AREA;
+  const chance = new Float64Array(areas);
+  const cost = new Float64Array(areas);
+  const surface = new Float64Array(SURFACES.length);
+  const farthestM = Math.hypot(raster.columns, raster.rows) * raster.stepM;
+  const distance = new Float64Array(Math.ceil(farthestM / BIN_M) + 1);
+  weapon.pattern.parts.forEach((p, part) => {
+    const balls = ballsFor(p.weight);
+    const w = (2 * p.weight) / balls.length;
+    const rest = Math.sqrt(Math.max(0, 1 - p.corr * p.corr));
+    for (let i = 0; i < balls.length; i += 2) {
+      const x = balls[i]!;
+      const a = p.alongM + p.sdAlongM * x;
+      const r = p.acrossM + p.sdAcrossM * (p.corr * x + rest * balls[i + 1]!);
+      let u = here.u + a * sin + r * cos;
+      let v = here.v + a * cos - r * sin;
+      let cell = cellAt(raster, u, v);
+      const run = runOn(field, weapon, part, cell);
+      if (run > 0) {
+        u += run * sin;
+        v += run * cos;
+        cell = cellAt(raster, u, v);
+      }
+      const code = raster.surface[cell]!;
+      const area = raster.area[cell]! - FIRST_AREA;
+      chance[area]! += w;
+      cost[area]! += w * (1 + costOn(field, solved, here, u, v, code));
+      if (area !== UNMAPPED - FIRST_AREA) surface[code]! += w;
+      if (code === OUT || code === PENALTY) continue;
+      distance[Math.min(distance.length - 1, (field.distanceM(u, v) / BIN_M) | 0)]! += w;
+    }
+  });
+  return { chance, cost, surface, distance };
 }
 
 /** Strokes still to play for a ball at rest at a place, after a stroke from `here`. */
 export function strokesAtRest(field: Field, solved: Solving, here: Here, u: number, v: number): number {
-  const code = field.raster.surface[cellAt(field.raster, u, v)]!;
+  return costOn(field, solved, here, u, v, field.raster.surface[cellAt(field.raster, u, v)]!);
+}
+
+/** The same where the surface is known. */
+function costOn(field: Field, solved: Solving, here: Here, u: number, v: number, code: number): number {
+  if (code === GREEN) return puttsAt(field.putts, field.distanceM(u, v));
   const again = 1 + here.strokes;
   if (code === OUT) return again;
   if (code !== PENALTY) {
-    const strokes = field.strokesOnGround(u, v);
+    const strokes = field.strokesFrom(code === TEE ? FAIRWAY : code, u, v);
     return Number.isNaN(strokes) ? again : strokes;
   }
   if (solved.relief === undefined) return again;
@@ -119,22 +140,17 @@ export function strokesAtRest(field: Field, solved: Solving, here: Here, u: numb
   return legal * (1 + Math.min(strokes, here.strokes)) + (1 - legal) * again;
 }
 
-function proximity(distances: readonly (number | undefined)[]): { proximityMeanM: number; proximityMedianM: number } {
+function proximity(distance: Float64Array): { proximityMeanM: number; proximityMedianM: number } {
   let total = 0;
   let sum = 0;
-  distances.forEach((w = 0, bin) => {
+  distance.forEach((w, bin) => {
     total += w;
     sum += w * (bin + 0.5) * BIN_M;
   });
+  if (total === 0) return { proximityMeanM: 0, proximityMedianM: 0 };
+  let bin = 0;
   let below = 0;
-  let median = 0;
-  for (let bin = 0; bin < distances.length; bin++) {
-    const w = distances[bin] ?? 0;
-    if (below + w >= total / 2) {
-      median = (bin + (w > 0 ? (total / 2 - below) / w : 0)) * BIN_M;
-      break;
-    }
-    below += w;
-  }
-  return { proximityMeanM: total > 0 ? sum / total : 0, proximityMedianM: median };
+  while (bin + 1 < distance.length && below + distance[bin]! < total / 2) below += distance[bin++]!;
+  const within = distance[bin]! > 0 ? (total / 2 - below) / distance[bin]! : 0;
+  return { proximityMeanM: sum / total, proximityMedianM: (bin + within) * BIN_M };
 }

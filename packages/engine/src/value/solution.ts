@@ -27,8 +27,14 @@ export type Chances = {
   ]: number;
 };
 
+/** The good strike's mean: where it pitches and where it finishes. */
+export interface Places {
+  readonly lands: PlanePoint;
+  readonly finishes: PlanePoint;
+}
+
 /** A stroke priced by dense quadrature: no lattice between the pattern and the ground. */
-export interface Priced extends Candidate {
+export interface Priced extends Candidate, Places {
   readonly chances: Chances;
   /** Chance of finishing in each mapped area, by its index in `ground.areas`; -1 is bare rough, -2 unmapped. */
   readonly areaChances: ReadonlyMap<number, number>;
@@ -37,9 +43,6 @@ export interface Priced extends Candidate {
   /** Distance from the flag at rest, of balls in play. */
   readonly proximityMeanM: number;
   readonly proximityMedianM: number;
-  /** The good strike's mean: where it pitches and where it finishes. */
-  readonly lands: PlanePoint;
-  readonly finishes: PlanePoint;
 }
 
 export interface SolveStatus {
