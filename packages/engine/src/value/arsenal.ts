@@ -1,7 +1,7 @@
 import type { Pattern, PlayerModel } from '../player/option.ts';
 import { runM } from '../player/run.ts';
 import type { Lie } from '../quantity/lies.ts';
-import { cloudsOf, COARSE, FINE, MIDDLE, type Clouds } from './cloud.ts';
+import { cloudsOf, COARSE, FINE, MIDDLE, type Clouds, type Split } from './cloud.ts';
 import { BUNKER, FAIRWAY, PENALTY, RECOVERY, ROUGH, TEE } from './raster.ts';
 
 /** The lies that a ball can be played from, as raster codes. */
@@ -80,10 +80,17 @@ export function runClassesOf(player: PlayerModel): Runs[] {
 /** Where a ball crossed into water depends on its own line, so clouds stay small where there is water. */
 const WIDEST_BY_WATER_M = 6;
 
-export function weaponOf(option: number, pattern: Pattern, water: boolean, classes: readonly Runs[]): Weapon {
+export function weaponOf(
+  option: number,
+  pattern: Pattern,
+  water: boolean,
+  classes: readonly Runs[],
+  rules: 'all' | 'fine only' = 'all',
+): Weapon {
   const fine = cloudsOf(pattern.parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
-  const middle = cloudsOf(pattern.parts, water ? { ...MIDDLE, widestM: 1.5 * WIDEST_BY_WATER_M } : MIDDLE);
-  const coarse = cloudsOf(pattern.parts, COARSE);
+  const other = (split: Split): Clouds => (rules === 'all' ? cloudsOf(pattern.parts, split) : fine);
+  const middle = other(water ? { ...MIDDLE, widestM: 1.5 * WIDEST_BY_WATER_M } : MIDDLE);
+  const coarse = other(COARSE);
   const runs = runsOf(pattern);
   const nearest = (r: Runs): number =>
     classes.reduce((best, c, k) => (Math.abs(c[1] - r[1]) < Math.abs(classes[best]![1] - r[1]) ? k : best), 0);

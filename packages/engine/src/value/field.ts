@@ -160,9 +160,9 @@ export class Field {
     return Math.atan2(this.flag.u - u, this.flag.v - v);
   }
 
-  /** Makes ready a stroke that is not in the arsenal. */
-  arm(option: number, pattern: Pattern): Weapon {
-    return weaponOf(option, pattern, this.water, this.classes);
+  /** Makes ready a stroke that is not in the arsenal; for a single look the fine rule does for all. */
+  arm(option: number, pattern: Pattern, rules: 'all' | 'fine only' = 'all'): Weapon {
+    return weaponOf(option, pattern, this.water, this.classes, rules);
   }
 
   private makeLattices(middle: Middle): Map<number, Lattice> {

@@ -1,16 +1,15 @@
 import type { Option } from '../player/option.ts';
-import { RAD_PER_DEG } from '../quantity/units.ts';
+import type { Lie } from '../quantity/lies.ts';
 import { LIE_CODES, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
-import { cheapest, inRange, polish, worthTrying, type Found } from './search.ts';
+import { Scan } from './scan.ts';
+import { cheapest, worthTrying, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
 import type { Solving } from './sweep.ts';
 
-/** Aims of the exhaustive scan: every degree to sixty either side of the flag, or round the whole circle for a stroke that does not fit the distance. */
-const SCAN_STEP_RAD = RAD_PER_DEG;
-const SCAN_STEPS = 60;
-const POLISH_RAD = [SCAN_STEP_RAD / 2, SCAN_STEP_RAD / 5];
-const ROUND_STEPS = 180;
+/** V and the scan that it comes from are worked again while they differ by more than this. */
+const SAME_STROKES = 0.001;
+const MOST_SCANS = 3;
 
 /** A state in the play frame, with V there. */
 export interface Here {
@@ -20,12 +19,19 @@ export interface Here {
   readonly strokes: number;
 }
 
-/** Answers for single states: every option, every aim, no short cuts. */
+/** A state that has been asked about, with its scan. */
+interface Asked {
+  readonly from: BallState;
+  readonly here: Here;
+  readonly scan: Scan;
+}
+
+/** Answers for single states: every option, all aims. Remembers the last state it was asked about. */
 export class Query {
   private readonly field: Field;
   private readonly solved: Solving;
-  private readonly weapons = new Map<number, Map<Option, Weapon>>();
-  private last: { readonly from: BallState; readonly here: Here } | undefined;
+  private readonly weapons = new Map<number, WeakMap<Option, Weapon>>();
+  private last: Asked | undefined;
 
   constructor(field: Field, solved: Solving) {
     this.field = field;
@@ -34,77 +40,75 @@ export class Query {
 
   /** A state with its V. */
   here(from: BallState): Here {
-    if (this.last?.from === from) return this.last.here;
-    const u = this.field.frame.u(from.at);
-    const v = this.field.frame.v(from.at);
+    return this.asked(from).here;
+  }
+
+  private asked(from: BallState): Asked {
+    if (this.last?.from === from) return this.last;
+    const { field } = this;
+    const { evaluator } = this.solved;
+    const u = field.frame.u(from.at);
+    const v = field.frame.v(from.at);
     const lie = LIE_CODES[from.lie];
-    const weapons = this.field.arsenal.get(lie) ?? [];
+    const weapons = field.arsenal.get(lie) ?? [];
+    let scan = new Scan(evaluator, u, v, Infinity);
     let strokes = Infinity;
     if (weapons.length > 0) {
       strokes = 6;
-      const pool = worthTrying(weapons, this.field.distanceM(u, v));
-      for (let pass = 0; pass < 2; pass++) strokes = cheapest(this.solved.evaluator, pool, u, v, strokes).strokes;
-      for (const w of weapons) {
-        for (const f of this.minima(w, { u, v, lie, strokes })) strokes = Math.min(strokes, f.strokes);
+      const pool = worthTrying(weapons, field.distanceM(u, v));
+      for (let pass = 0; pass < 2; pass++) strokes = cheapest(evaluator, pool, u, v, strokes).strokes;
+      for (let k = 0; k < MOST_SCANS; k++) {
+        const before = strokes;
+        scan = new Scan(evaluator, u, v, before);
+        strokes = scan.within(weapons, 0)[0]?.strokes ?? before;
+        if (Math.abs(strokes - before) < SAME_STROKES) break;
       }
     }
-    const here = { u, v, lie, strokes };
-    this.last = { from, here };
-    return here;
+    this.last = { from, here: { u, v, lie, strokes }, scan };
+    return this.last;
   }
 
   weapon(option: Option, lie: number): Weapon | undefined {
     let known = this.weapons.get(lie);
-    if (known === undefined) this.weapons.set(lie, (known = new Map()));
+    if (known === undefined) this.weapons.set(lie, (known = new WeakMap()));
     const ready = known.get(option);
     if (ready !== undefined) return ready;
-    const name = (Object.keys(LIE_CODES) as (keyof typeof LIE_CODES)[]).find((l) => LIE_CODES[l] === lie)!;
-    const pattern = option.byLie[name];
+    const pattern = option.byLie[lieOf(lie)];
     if (pattern === undefined) return undefined;
     const place = this.field.player.options.indexOf(option);
     const armed = this.field.arsenal.get(lie)?.find((w) => w.option === place);
     const weapon = armed ?? this.field.arm(place, pattern);
-    if (place >= 0) known.set(option, weapon);
+    known.set(option, weapon);
     return weapon;
-  }
-
-  /** Every local minimum of one stroke over its aims, polished. */
-  private minima(weapon: Weapon, here: Here): Found[] {
-    const { u, v, strokes } = here;
-    const { evaluator } = this.solved;
-    const atFlag = this.field.bearingToFlag(u, v);
-    const cost = (k: number): number =>
-      evaluator.always(weapon, weapon.fine, u, v, atFlag + k * SCAN_STEP_RAD, strokes);
-    const first = inRange(weapon, this.field.distanceM(u, v)) ? -SCAN_STEPS : -ROUND_STEPS;
-    const row = Float64Array.from({ length: 1 - 2 * first }, (_, i) => cost(first + i));
-    const out: Found[] = [];
-    row.forEach((q, i) => {
-      const edge = i === 0 || i === row.length - 1;
-      if ((i > 0 && row[i - 1]! < q) || (i + 1 < row.length && row[i + 1]! <= q)) return;
-      const found = { weapon, bearing: atFlag + (first + i) * SCAN_STEP_RAD, strokes: q };
-      if (!edge) for (const step of POLISH_RAD) polish(evaluator, found, weapon.fine, u, v, strokes, step);
-      out.push(found);
-    });
-    return out;
   }
 
   /** Candidates within a margin of the best, best first. */
   best(from: BallState, withinStrokes: number): Candidate[] {
-    const here = this.here(from);
-    const all = this.field.player.options.flatMap((option) => {
+    const { here, scan } = this.asked(from);
+    const options = new Map<Weapon, Option>();
+    for (const option of this.field.player.options) {
       const weapon = this.weapon(option, here.lie);
-      return weapon === undefined ? [] : this.minima(weapon, here).map((f) => this.candidate(option, f, here));
-    });
-    const least = all.reduce((m, c) => Math.min(m, c.strokes), Infinity);
-    return all.filter((c) => c.strokes <= least + withinStrokes).sort((a, b) => a.strokes - b.strokes);
+      if (weapon !== undefined) options.set(weapon, option);
+    }
+    return scan
+      .within([...options.keys()], withinStrokes)
+      .map((f) => this.candidate(options.get(f.weapon)!, f, here))
+      .sort((a, b) => a.strokes - b.strokes);
   }
 
   bestOf(from: BallState, option: Option): Candidate | undefined {
-    const here = this.here(from);
+    const { here, scan } = this.asked(from);
     const weapon = this.weapon(option, here.lie);
-    if (weapon === undefined) return undefined;
-    const all = this.minima(weapon, here).map((f) => this.candidate(option, f, here));
-    return all.reduce((a, b) => (b.strokes < a.strokes ? b : a));
+    const [best] = weapon === undefined ? [] : scan.within([weapon], 0);
+    return best && this.candidate(option, best, here);
+  }
+
+  /** A stroke's weapon if there is one; else one for a single look, which is not kept. */
+  private weaponAtAim(option: Option, lie: number): Weapon | undefined {
+    const ready = this.weapons.get(lie)?.get(option);
+    if (ready !== undefined || this.field.player.options.includes(option)) return ready ?? this.weapon(option, lie);
+    const pattern = option.byLie[lieOf(lie)];
+    return pattern && this.field.arm(-1, pattern, 'fine only');
   }
 
   private candidate(option: Option, f: Found, here: Here): Candidate {
@@ -114,12 +118,16 @@ export class Query {
 
   strokesOf(from: BallState, option: Option, bearingRad: number): number {
     const here = this.here(from);
-    const weapon = this.weapon(option, here.lie);
+    const weapon = this.weaponAtAim(option, here.lie);
     if (weapon === undefined) return NaN;
     const bearing = bearingRad - this.field.frame.bearingRad;
     return this.solved.evaluator.once(weapon, weapon.fine, here.u, here.v, bearing, here.strokes);
   }
 }
+
+const LIES = Object.keys(LIE_CODES) as Lie[];
+
+const lieOf = (code: number): Lie => LIES.find((lie) => LIE_CODES[lie] === code)!;
 
 /** A bearing from 0 up to a whole turn. */
 const normal = (bearingRad: number): number => {
