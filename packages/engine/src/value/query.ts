@@ -60,7 +60,8 @@ export class Query {
       for (let k = 0; k < MOST_SCANS; k++) {
         const before = strokes;
         scan = new Scan(evaluator, u, v, before);
-        strokes = scan.within(weapons, 0)[0]?.strokes ?? before;
+        const [best] = scan.within(weapons, 0);
+        if (best !== undefined) strokes = evaluator.always(best.weapon, best.weapon.fine, u, v, best.bearing, before);
         if (Math.abs(strokes - before) < SAME_STROKES) break;
       }
     }

@@ -1,5 +1,4 @@
 import type { Lead, Weapon } from './arsenal.ts';
-import type { Clouds } from './cloud.ts';
 import type { Evaluator } from './evaluate.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 
@@ -150,7 +149,9 @@ export function closest(
     for (let i = 0; i < kept; i++) {
       const lead = leads[i]!;
       if (lead.strokes > margin) continue;
-      polish(evaluator, lead, lead.weapon.middle, u, v, fromHere, effort.stepRad / SHORTER ** round);
+      const { weapon } = lead;
+      const cost = (bearing: number): number => evaluator.always(weapon, weapon.middle, u, v, bearing, fromHere);
+      polish(lead, cost, effort.stepRad / SHORTER ** round);
       if (lead.strokes < least) least = lead.strokes;
     }
   }
@@ -169,17 +170,7 @@ export function closest(
 }
 
 /** Takes a lead to the bottom of its valley, as near as one step size tells: steps to the lower side, then through a parabola. */
-export function polish(
-  evaluator: Evaluator,
-  lead: Lead,
-  clouds: Clouds,
-  u: number,
-  v: number,
-  fromHere: number,
-  stepRad: number,
-): void {
-  const { weapon } = lead;
-  const cost = (bearing: number): number => evaluator.always(weapon, clouds, u, v, bearing, fromHere);
+export function polish(lead: Lead, cost: (bearing: number) => number, stepRad: number): void {
   let at = lead.bearing;
   let low = lead.strokes;
   let left = cost(at - stepRad);
