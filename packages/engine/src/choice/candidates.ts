@@ -2,7 +2,7 @@ import { distanceM } from '../geometry/segment.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 import type { BallState, Candidate, HoleSolution } from '../value/solution.ts';
 import { reachOf } from './caution.ts';
-import { showStroke, type ShownStroke } from './shown.ts';
+import { contend, type Contender } from './shown.ts';
 import { offsetOf, placeAt } from './view.ts';
 
 /** Alternatives cost at most this much more than the answer. */
@@ -23,7 +23,7 @@ const DISTINCT_M = 10;
 const DISTINCT_SHARE = 0.06;
 
 /** Densely priced strokes whose spots lie on mapped ground, cheapest first; on unmapped ground only when no aim of any option avoids it. */
-export function pricedCandidates(solution: HoleSolution, from: BallState): ShownStroke[] {
+export function pricedCandidates(solution: HoleSolution, from: BallState): Contender[] {
   const near = showSome(solution, from, solution.best(from, ALTERNATIVE_STROKES));
   const mapped = near.flatMap((s) => onMapped(solution, from, s));
   if (mapped.length > 0) return cheapestFirst(mapped);
@@ -32,8 +32,7 @@ export function pricedCandidates(solution: HoleSolution, from: BallState): Shown
   return cheapestFirst(found.length > 0 ? found : near);
 }
 
-const cheapestFirst = (strokes: readonly ShownStroke[]): ShownStroke[] =>
-  strokes.toSorted((a, b) => a.strokes - b.strokes);
+const cheapestFirst = (strokes: readonly Contender[]): Contender[] => strokes.toSorted((a, b) => a.strokes - b.strokes);
 
 /** All that the fast rule cannot tell from the best, and enough others for two alternatives. */
 function showSome(
@@ -41,31 +40,31 @@ function showSome(
   from: BallState,
   candidates: readonly Candidate[],
   most = PRICED_AT_MOST,
-): ShownStroke[] {
-  const shown: ShownStroke[] = [];
+): Contender[] {
+  const shown: Contender[] = [];
   const limit = (candidates[0]?.strokes ?? 0) + FAST_RULE_STROKES;
   for (const candidate of candidates) {
     const enough = candidate.strokes > limit && distinct(from, shown).length >= DISTINCT_WANTED;
     if (shown.length >= most || (enough && most === PRICED_AT_MOST)) break;
-    shown.push(showStroke(solution, from, candidate));
+    shown.push(contend(solution, from, candidate));
   }
   return shown;
 }
 
 /** Those that differ from all before them in option, or plainly in spot. */
-export function distinct(from: BallState, strokes: readonly ShownStroke[]): ShownStroke[] {
-  const kept: ShownStroke[] = [];
+export function distinct(from: BallState, strokes: readonly Contender[]): Contender[] {
+  const kept: Contender[] = [];
   for (const s of strokes) if (kept.every((k) => areDistinct(from, k, s))) kept.push(s);
   return kept;
 }
 
-function areDistinct(from: BallState, a: ShownStroke, b: ShownStroke): boolean {
+function areDistinct(from: BallState, a: Contender, b: Contender): boolean {
   if (a.priced.option !== b.priced.option) return true;
   return distanceM(a.spot, b.spot) >= Math.max(DISTINCT_M, DISTINCT_SHARE * distanceM(from.at, a.spot));
 }
 
 /** The stroke itself, or turned to either side until its spot is on mapped ground. */
-function onMapped(solution: HoleSolution, from: BallState, shown: ShownStroke): ShownStroke[] {
+function onMapped(solution: HoleSolution, from: BallState, shown: Contender): Contender[] {
   if (!solution.isUnmapped(shown.spot)) return [shown];
   const { alongM, acrossM } = offsetOf(shown.spot, from.at, shown.priced.bearingRad);
   const allowed = (bearing: number): boolean => !solution.isUnmapped(placeAt(from.at, bearing, alongM, acrossM));
@@ -76,8 +75,8 @@ function onMapped(solution: HoleSolution, from: BallState, shown: ShownStroke): 
 export function unflagged(
   solution: HoleSolution,
   from: BallState,
-  priced: readonly ShownStroke[],
-): ShownStroke | undefined {
+  priced: readonly Contender[],
+): Contender | undefined {
   const limit = (priced[0]?.strokes ?? 0) + FLAG_STROKES;
   const within = priced.filter((s) => s.strokes < limit);
   const away = distinct(from, within).flatMap((s) => {
@@ -95,10 +94,10 @@ export function unflagged(
 function turned(
   solution: HoleSolution,
   from: BallState,
-  shown: ShownStroke,
+  shown: Contender,
   allowed: (bearingRad: number) => boolean,
   limit: number,
-): ShownStroke[] {
+): Contender[] {
   const { option, bearingRad } = shown.priced;
   return [-1, 1].flatMap((side) => {
     for (let k = 1; k <= TURN_STEPS; k++) {
@@ -106,7 +105,7 @@ function turned(
       if (Number.isFinite(limit) && solution.strokesOf(from, { option, bearingRad: bearing }) > limit) return [];
       if (!allowed(bearing)) continue;
       const least = leastTurn(allowed, bearing - side * TURN_STEP_RAD, bearing);
-      return [showStroke(solution, from, { option, bearingRad: least })];
+      return [contend(solution, from, { option, bearingRad: least })];
     }
     return [];
   });

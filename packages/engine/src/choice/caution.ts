@@ -8,6 +8,7 @@ import { alongLine, offsetOf, placeAt } from './view.ts';
 const HELD = 0.95;
 const EDGE_STEP_M = 2;
 const POINTS = 1200;
+const QUANTILE_HALVINGS = 30;
 /** Nothing of the region lies farther than this many standard deviations from a part's mean. */
 const FAR_SD = 6;
 /** A stated spread of nought is taken for this, so that densities stay finite. */
@@ -32,25 +33,37 @@ function densityAt(parts: readonly NormalPart[], alongM: number, acrossM: number
  * quantile of the density over balls of the pattern itself, laid out by an additive recurrence (golden-section steps in two directions).
  */
 function edgeDensity(parts: readonly NormalPart[]): number {
-  const balls: { density: number; weight: number }[] = [];
-  for (const part of parts) {
-    const n = Math.max(60, Math.round(POINTS * part.weight));
-    for (let i = 0; i < n; i++) {
+  const counts = parts.map((part) => Math.max(60, Math.round(POINTS * part.weight)));
+  const total = counts.reduce((sum, n) => sum + n, 0);
+  const densities = new Float64Array(total);
+  const weights = new Float64Array(total);
+  let at = 0;
+  for (const [k, part] of parts.entries()) {
+    const n = counts[k] ?? 0;
+    for (let i = 0; i < n; i++, at++) {
       const radius = Math.sqrt(-2 * Math.log(1 - ((0.5 + i * 0.7548776662466927) % 1)));
       const angle = 2 * Math.PI * ((0.5 + i * 0.5698402909980532) % 1);
       const z = radius * Math.cos(angle);
       const across = part.corr * z + Math.sqrt(1 - part.corr ** 2) * radius * Math.sin(angle);
-      const density = densityAt(parts, part.alongM + part.sdAlongM * z, part.acrossM + part.sdAcrossM * across);
-      balls.push({ density, weight: part.weight / n });
+      densities[at] = densityAt(parts, part.alongM + part.sdAlongM * z, part.acrossM + part.sdAcrossM * across);
+      weights[at] = part.weight / n;
     }
   }
-  balls.sort((a, b) => a.density - b.density);
-  let left = 1 - HELD;
-  for (const ball of balls) {
-    left -= ball.weight;
-    if (left <= 0) return ball.density;
+  return weightedQuantile(densities, weights, 1 - HELD);
+}
+
+/** The least of some figures that holds a share of their weight at and below it: the interval it lies in is halved down. */
+function weightedQuantile(figures: Float64Array, weights: Float64Array, share: number): number {
+  let low = 0;
+  let high = figures.reduce((most, x) => Math.max(most, x), 0);
+  for (let k = 0; k < QUANTILE_HALVINGS; k++) {
+    const middle = (low + high) / 2;
+    let below = 0;
+    for (let i = 0; i < figures.length; i++) if (figures[i]! <= middle) below += weights[i]!;
+    if (below >= share) high = middle;
+    else low = middle;
   }
-  return 0;
+  return high;
 }
 
 /** What the region that holds 95 balls in 100 reaches, for any aim: the region is worked out once. `runM` moves pitches to places of rest. */

@@ -2,13 +2,13 @@ import type { PlayerModel } from '../player/option.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 import { distinct, pricedCandidates, unflagged } from './candidates.ts';
 import { type Because, explain } from './explain.ts';
-import { type Landmark, landmarksOf } from './landmark.ts';
+import { landmarksOf } from './landmark.ts';
 import { type Lesson, worthLearning } from './learn.ts';
 import { type TodaysNumber, todaysNumber } from './number.ts';
 import { type PlainLine, plainLine } from './plainLine.ts';
 import { type Reason, reasonsOf } from './reason.ts';
 import { type Room, roomOf } from './room.ts';
-import { showStroke, type ShownStroke } from './shown.ts';
+import { type Contender, showStroke, type ShownStroke, withNudges } from './shown.ts';
 import { simplest } from './simplest.ts';
 import { type StartLine, startLine } from './startLine.ts';
 import { distanceM } from '../geometry/segment.ts';
@@ -55,8 +55,9 @@ export function choose(
   const priced = pricedCandidates(solution, from);
   const [optimum] = priced;
   if (optimum === undefined) return undefined;
-  const answer = optimum.flagged.length === 0 ? optimum : (unflagged(solution, from, priced) ?? optimum);
-  const heldBack = answer === optimum ? undefined : optimum;
+  const chosen = optimum.flagged.length === 0 ? optimum : (unflagged(solution, from, priced) ?? optimum);
+  const answer = withNudges(solution, from, chosen);
+  const heldBack = chosen === optimum ? undefined : withNudges(solution, from, optimum);
   const marks = landmarksOf(ground);
   const plain = plainLine(solution, from, options, distanceM(from.at, answer.spot));
   const room = roomOf(solution, from, answer.spot, answer.priced.bearingRad, answer.strokes);
@@ -71,7 +72,10 @@ export function choose(
     plain,
     room,
     reasons: reasonsOf(solution, marks, { answer, plain, heldBack, room }),
-    alternatives: alternativesOf(from, answer, priced, marks),
+    alternatives: alternativesOf(from, chosen, priced).map((other) => ({
+      shown: withNudges(solution, from, other),
+      because: explain(marks, answer.priced, other.priced),
+    })),
     simplest: simplest(solution, from, options, answer),
     heldBack,
     named: named.map((stroke) => showStroke(solution, from, stroke)),
@@ -79,14 +83,8 @@ export function choose(
   };
 }
 
-function alternativesOf(
-  from: BallState,
-  answer: ShownStroke,
-  priced: readonly ShownStroke[],
-  marks: ReadonlyMap<number, Landmark>,
-): Alternative[] {
-  const dearer = priced.filter((s) => s !== answer && s.strokes >= answer.strokes);
-  return distinct(from, [answer, ...dearer])
-    .slice(1, 3)
-    .map((shown) => ({ shown, because: explain(marks, answer.priced, shown.priced) }));
+/** The next best that are another option or plainly another spot. */
+function alternativesOf(from: BallState, chosen: Contender, priced: readonly Contender[]): Contender[] {
+  const dearer = priced.filter((s) => s !== chosen && s.strokes >= chosen.strokes);
+  return distinct(from, [chosen, ...dearer]).slice(1, 3);
 }

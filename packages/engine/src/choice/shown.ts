@@ -17,7 +17,19 @@ export interface ShownStroke {
   readonly flagged: readonly Caution[];
 }
 
-export function showStroke(solution: HoleSolution, from: BallState, stroke: Stroke): ShownStroke {
+/** A stroke with all that decides whether it is shown. */
+export type Contender = Omit<ShownStroke, 'nudges'>;
+
+export const showStroke = (solution: HoleSolution, from: BallState, stroke: Stroke): ShownStroke =>
+  withNudges(solution, from, contend(solution, from, stroke));
+
+/** The same with how sure it is, which takes as long again. */
+export const withNudges = (solution: HoleSolution, from: BallState, contender: Contender): ShownStroke => {
+  const { option, bearingRad } = contender.priced;
+  return { ...contender, nudges: nudgesOf(solution, from, { option, bearingRad }) };
+};
+
+export function contend(solution: HoleSolution, from: BallState, stroke: Stroke): Contender {
   const priced = solution.price(from, stroke);
   const { bearingRad } = stroke;
   const { alongM } = offsetOf(priced.finishes, from.at, bearingRad);
@@ -28,7 +40,6 @@ export function showStroke(solution: HoleSolution, from: BallState, stroke: Stro
     strokes: priced.strokes,
     aim: placeAt(from.at, bearingRad, alongM),
     spot: priced.finishes,
-    nudges: nudgesOf(solution, from, stroke),
     flagged:
       pattern === undefined || solution.ground.cautions.length === 0
         ? []

@@ -2,8 +2,9 @@ import type { Option } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 import { isTie } from './doubt.ts';
+import { finishOf } from './finish.ts';
 import { middleOfFairway } from './plainLine.ts';
-import { showStroke, type ShownStroke } from './shown.ts';
+import { contend, type ShownStroke, withNudges } from './shown.ts';
 import { centroid } from '../geometry/polygon.ts';
 import { distanceM } from '../geometry/segment.ts';
 import { bearingRad, turnRad } from './view.ts';
@@ -45,19 +46,20 @@ function plainestOf(
 ): ShownStroke | undefined {
   const best = option === answer.priced.option ? answer.priced : solution.bestOf(from, option);
   if (best === undefined || best.strokes > answer.strokes + WITHIN_STROKES) return undefined;
-  const mark = markOf(solution, from, distanceM(from.at, showPlace(solution, from, best)));
+  const finish = finishOf(solution, from, best);
+  if (finish === undefined) return undefined;
+  const mark = markOf(solution, from, distanceM(from.at, finish));
   const turn = turnRad(best.bearingRad, bearingRad(from.at, mark));
   for (const share of SHARES) {
     const stroke: Stroke = { option, bearingRad: best.bearingRad + share * turn };
     if (solution.strokesOf(from, stroke) > answer.strokes + WITHIN_STROKES) continue;
-    const shown = showStroke(solution, from, stroke);
-    if (shown.flagged.length === 0 && !solution.isUnmapped(shown.spot) && isTie(shown, answer)) return shown;
+    const contender = contend(solution, from, stroke);
+    if (contender.flagged.length > 0 || solution.isUnmapped(contender.spot)) continue;
+    const shown = withNudges(solution, from, contender);
+    if (isTie(shown, answer)) return shown;
   }
   return undefined;
 }
-
-const showPlace = (solution: HoleSolution, from: BallState, stroke: Stroke): PlanePoint =>
-  solution.price(from, stroke).finishes;
 
 /** The plain player's mark: the middle of the green, or of the fairway at the spot's distance when the green is farther off than that. */
 function markOf(solution: HoleSolution, from: BallState, spotM: number): PlanePoint {

@@ -1,9 +1,9 @@
 import { distanceM } from '../geometry/segment.ts';
-import { runM } from '../player/run.ts';
 import type { PlayerModel } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
-import { bearingRad, goodStrike, placeAt } from './view.ts';
+import { finishOf } from './finish.ts';
+import { bearingRad, goodStrike } from './view.ts';
 
 /** Strokes that finish this much farther from a place than the nearest one are still strokes to it. */
 const AS_NEAR_M = 3;
@@ -22,9 +22,8 @@ export function strokeTo(
     const good = goodStrike(from, { option });
     if (good === undefined) return [];
     const stroke = { option, bearingRad: bearingRad(from.at, place) - Math.atan2(good.acrossM, good.alongM) };
-    const pitch = placeAt(from.at, stroke.bearingRad, good.alongM, good.acrossM);
-    const onM = option.byLie[from.lie]?.rest === true ? 0 : runM(good.alongM, solution.surfaceAt(pitch));
-    return [{ stroke, offM: distanceM(placeAt(pitch, stroke.bearingRad, onM), place) }];
+    const finish = finishOf(solution, from, stroke);
+    return finish === undefined ? [] : [{ stroke, offM: distanceM(finish, place) }];
   });
   const nearestM = strokes.reduce((least, { offM }) => Math.min(least, offM), Infinity);
   return strokes

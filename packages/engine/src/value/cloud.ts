@@ -127,7 +127,11 @@ function widest(variance: number, widestM: number): number {
 
 /** Splits normal parts into clouds. Each part keeps its mean exactly and its covariance up to the clouds dropped for lightness. */
 export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
-  const out: { w: number; a: number; r: number; p: number }[] = [];
+  const weight: number[] = [];
+  const alongM: number[] = [];
+  const acrossM: number[] = [];
+  const sdM: number[] = [];
+  const first = new Int32Array(parts.length + 1);
   const width = new Uint8Array(parts.length);
   parts.forEach((part, p) => {
     const { sdAlongM: sa, sdAcrossM: sr, corr } = part;
@@ -146,25 +150,32 @@ export function cloudsOf(parts: readonly NormalPart[], split: Split): Clouds {
     const left = (variance: number): number => (whole ? 0 : Math.sqrt(Math.max(0, variance - cloud ** 2)));
     const [majorAt, majorW] = combFor(left(most), cloud, spacing, split);
     const [minorAt, minorW] = combFor(left(least), cloud, spacing, split);
-    majorAt.forEach((x, i) => {
-      minorAt.forEach((y, j) => {
+    const sin = Math.sin(turn);
+    const cos = Math.cos(turn);
+    const lightest = split.least * Math.min(1, part.weight * 4);
+    let kept = 0;
+    for (const [i, x] of majorAt.entries()) {
+      for (const [j, y] of minorAt.entries()) {
         const w = part.weight * majorW[i]! * minorW[j]!;
-        if (w < split.least * Math.min(1, part.weight * 4)) return;
-        const a = part.alongM + x * Math.cos(turn) - y * Math.sin(turn);
-        const r = part.acrossM + x * Math.sin(turn) + y * Math.cos(turn);
-        out.push({ w, a, r, p });
-      });
-    });
+        if (w < lightest) continue;
+        kept += w;
+        weight.push(w);
+        alongM.push(part.alongM + x * cos - y * sin);
+        acrossM.push(part.acrossM + x * sin + y * cos);
+        sdM.push(cloud);
+      }
+    }
+    first[p + 1] = weight.length;
+    for (let n = first[p]!; n < weight.length; n++) weight[n]! *= part.weight / kept;
   });
-  const kept = parts.map((_, p) => out.reduce((sum, c) => (c.p === p ? sum + c.w : sum), 0));
   return {
-    count: out.length,
-    weight: Float64Array.from(out, (c) => (c.w * parts[c.p]!.weight) / kept[c.p]!),
-    alongM: Float64Array.from(out, (c) => c.a),
-    acrossM: Float64Array.from(out, (c) => c.r),
-    first: Int32Array.from({ length: parts.length + 1 }, (_, p) => out.filter((c) => c.p < p).length),
+    count: weight.length,
+    weight: new Float64Array(weight),
+    alongM: new Float64Array(alongM),
+    acrossM: new Float64Array(acrossM),
+    first,
     width,
-    sdM: Float64Array.from(out, (c) => WIDTHS_M[width[c.p]!]!),
+    sdM: new Float64Array(sdM),
     few: split.few,
   };
 }
