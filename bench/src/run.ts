@@ -9,6 +9,7 @@ import {
 } from '@leeway/engine/testdata';
 import { type Accuracy, accuracyOf } from './accuracy.ts';
 import { cpuMs, median } from './cpu.ts';
+import { kernelTimes } from './kernels.ts';
 import type { NaiveSettings } from './naive.ts';
 import { naiveSolution } from './naiveSolution.ts';
 
@@ -75,4 +76,11 @@ for (const [hole, playerName] of CASES) {
     );
     say(`${''.padEnd(52)} ${`x ${(ms / ours).toFixed(0)}`.padStart(9)}`);
   }
+}
+
+say('');
+say(`${'The hot loops by vectors, beside their plain twins'.padEnd(52)} ${'CPU'.padStart(9)} ${'plain'.padStart(9)}`);
+for (const { name, vectorMs, plainMs, ratio } of kernelTimes()) {
+  const ms = (n: number): string => `${n.toFixed(n < 10 ? 2 : 0)} ms`.padStart(9);
+  say(`${name.padEnd(52)} ${ms(vectorMs)} ${ms(plainMs)} ${`x ${ratio.toFixed(1)}`.padStart(9)}`);
 }

@@ -30,32 +30,32 @@ export function plainBlur(
   const bottom = Math.min(fromRows - 1, scale * r1 + first + taps - 1);
   const start = scale * c0 + first;
   const span = scale * (width - 1) + fours;
+  const sum = new Float64Array(width);
   for (let r = top; r <= bottom; r++) {
     const row = from / 4 + r * fromColumns;
     for (let i = 0; i < span; i++) room[line + i] = room[row + Math.min(fromColumns - 1, Math.max(0, start + i))]!;
-    const out = across + (r - top) * width;
-    room.fill(0, out, out + width);
+    sum.fill(0);
     for (let k = 0; k < fours; k += 4) {
       const at = line + k;
-      addFour(room, out, width, scale, at, at + 1, at + 2, at + 3, weights, k);
+      addFour(room, sum, scale, at, at + 1, at + 2, at + 3, weights, k);
     }
+    room.set(sum, across + (r - top) * width);
   }
   for (let r = r0; r <= r1; r++) {
     const place = (k: number): number =>
       across + Math.min(bottom - top, Math.max(0, scale * r + first + k - top)) * width;
-    const out = to / 4 + r * toColumns + c0;
-    room.fill(0, out, out + width);
+    sum.fill(0);
     for (let k = 0; k < fours; k += 4) {
-      addFour(room, out, width, 1, place(k), place(k + 1), place(k + 2), place(k + 3), weights, k);
+      addFour(room, sum, 1, place(k), place(k + 1), place(k + 2), place(k + 3), weights, k);
     }
+    room.set(sum, to / 4 + r * toColumns + c0);
   }
 }
 
 /** Adds four taps, from the k-th on, to a row of outputs; each tap reads on from its own place, `step` inputs an output. */
 function addFour(
   room: Float32Array,
-  out: number,
-  count: number,
+  sum: Float64Array,
   step: number,
   i0: number,
   i1: number,
@@ -68,7 +68,7 @@ function addFour(
   const w1 = weights[k + 1]!;
   const w2 = weights[k + 2]!;
   const w3 = weights[k + 3]!;
-  for (let c = 0, i = 0; c < count; c++, i += step) {
-    room[out + c]! += w0 * room[i0 + i]! + w1 * room[i1 + i]! + w2 * room[i2 + i]! + w3 * room[i3 + i]!;
+  for (let c = 0, i = 0; c < sum.length; c++, i += step) {
+    sum[c]! += w0 * room[i0 + i]! + w1 * room[i1 + i]! + w2 * room[i2 + i]! + w3 * room[i3 + i]!;
   }
 }

@@ -22,7 +22,7 @@ function runOn(field: Field, w: Weapon, part: number, cell: number): number {
 }
 
 /** Where the good strike's mean pitches and where it finishes, for a stroke of a bearing in the play frame. */
-export function placesOf(field: Field, here: Here, w: Weapon, bearing: number): Places {
+function placesOf(field: Field, here: Here, w: Weapon, bearing: number): Places {
   const sin = Math.sin(bearing);
   const cos = Math.cos(bearing);
   const { alongM, acrossM } = w.pattern.parts[0]!;

@@ -75,7 +75,7 @@ export interface HoleSolution {
    * stroke and distance to `from` when out (or with no legal drop). Interpolated; within about 0.01 of a query.
    */
   strokesAtRest(p: PlanePoint, from: BallState): number;
-  /** The exhaustive answer from a state: the best aim of each local minimum of each option, best first, within `withinStrokes` of the best. */
+  /** The answer from a state, all aims looked at: the best aim of each local minimum of each option, best first, within `withinStrokes` of the best. */
   best(from: BallState, withinStrokes?: number): readonly Candidate[];
   /** The best stroke of one option from a state. `undefined` if it is not available there. */
   bestOf(from: BallState, option: Option): Candidate | undefined;
