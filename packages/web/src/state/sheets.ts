@@ -25,8 +25,9 @@ export interface SheetAsk extends Room, Pick<DrawAsk, 'light' | 'units'> {
 export class Sheets {
   readonly room = signal<Room | undefined>(undefined);
   readonly picture = signal<Picture | undefined>(undefined);
-  /** The shot that the picture shows. */
+  /** The shot that the picture shows, and how large it was drawn. */
   readonly shot = signal<number | undefined>(undefined);
+  readonly size = signal({ widthPx: 0, heightPx: 0 });
   readonly index = signal<Picture | undefined>(undefined);
   private readonly draws: Latest<SheetAsk, Picture>;
   private readonly indexDraws: Latest<DrawAsk, Picture>;
@@ -35,10 +36,11 @@ export class Sheets {
   constructor(desk: Pick<PlanDesk, 'draw' | 'drawIndex'>, drawn: () => void, failed: (error: unknown) => void) {
     const passedOver = ({ bitmap }: Picture): void => bitmap.close();
     this.draws = new Latest(({ shot, wholeHole, ...sheet }) => desk.draw(wholeHole ? sheet : { shot, ...sheet }), {
-      got: (picture, { shot }) => {
+      got: (picture, { shot, widthPx, heightPx }) => {
         batch(() => {
           this.picture.value = picture;
           this.shot.value = shot;
+          this.size.value = { widthPx, heightPx };
         });
         drawn();
       },
@@ -71,9 +73,9 @@ export class Sheets {
   /** Is a place inside the frame of the sheet that is shown? */
   shows(place: PlanePoint | undefined): boolean {
     const placing = this.picture.value?.placing;
-    const room = this.room.value;
-    if (place === undefined || placing === undefined || room === undefined) return false;
+    const { widthPx, heightPx } = this.size.value;
+    if (place === undefined || placing === undefined) return false;
     const { x, y } = toPaper(placing, place);
-    return x > FRAME_PX && y > FRAME_PX && x < room.widthPx - FRAME_PX && y < room.heightPx - FRAME_PX;
+    return x > FRAME_PX && y > FRAME_PX && x < widthPx - FRAME_PX && y < heightPx - FRAME_PX;
   }
 }

@@ -23,11 +23,11 @@ export function Overlay({ state }: { readonly state: PlanState }) {
       ? ''
       : `M${a.x.toFixed(1)} ${a.y.toFixed(1)}L${b.x.toFixed(1)} ${b.y.toFixed(1)}`;
   });
-  const { widthPx: w = 0, heightPx: h = 0 } = state.sheets.room.value ?? {};
+  const { widthPx: w, heightPx: h } = state.sheets.size.value;
   const hasOwn = own.value !== undefined;
   const hint = !state.flagWasMoved.value && state.sheets.picture.value !== undefined;
   return (
-    <svg aria-hidden="true">
+    <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true">
       <clipPath id="inside">
         <rect x={FRAME_PX} y={FRAME_PX} width={Math.max(0, w - 2 * FRAME_PX)} height={Math.max(0, h - 2 * FRAME_PX)} />
       </clipPath>
