@@ -1,7 +1,7 @@
 import type { HoleGround } from '@leeway/engine';
 import type { Charted } from './charted.ts';
 import { HeldSheet } from './heldSheet.ts';
-import { LAYERS, type Mark, type Scene } from './marks.ts';
+import { inOrder, LAYERS, type Scene } from './marks.ts';
 import { sceneOn } from './sceneOn.ts';
 import { type Format, holeSheet, shotSheet, type Size, type Units } from './sheet.ts';
 import { type ShotMarks, shotMarks } from './shot/shotMarks.ts';
@@ -40,9 +40,8 @@ export class Drawing {
     const held = this.#hold(charted, shown);
     const changedFrom = this.#last === held ? 'contours' : LAYERS[0];
     this.#last = held;
-    const { sheet } = held;
     const { marks, words } = sceneOn(held, charted, shots, shown);
-    const placing = { origin: sheet.toPaper({ eastM: 0, northM: 0 }), pxPerM: sheet.pxPerM, upRad: sheet.upRad };
+    const { placing } = held.sheet;
     return { ...this.#format.size, placing, changedFrom, ...words, marks: inOrder([...held.ground, ...marks]) };
   }
 
@@ -57,6 +56,3 @@ export class Drawing {
     return made;
   }
 }
-
-const inOrder = (marks: readonly Mark[]): Mark[] =>
-  marks.toSorted((a, b) => LAYERS.indexOf(a.layer) - LAYERS.indexOf(b.layer));

@@ -3,6 +3,7 @@ export { type Brush, paint, type PaintOptions } from './canvas.ts';
 export type { Charted, ShownWind } from './charted.ts';
 export { Drawing, type DrawingOptions } from './drawing.ts';
 export { groundAt } from './groundAt.ts';
+export { type IndexedSheet, indexScene } from './indexScene.ts';
 export { type Light, type Palette, PALETTES } from './palette.ts';
 export { indexChart } from './indexChart.ts';
 export { scene } from './scene.ts';

@@ -120,3 +120,7 @@ export interface Scene {
   readonly description: string;
   readonly marks: readonly Mark[];
 }
+
+/** Marks in the order that their layers are drawn; within a layer as they came. */
+export const inOrder = (marks: readonly Mark[]): Mark[] =>
+  marks.toSorted((a, b) => LAYERS.indexOf(a.layer) - LAYERS.indexOf(b.layer));

@@ -1,6 +1,6 @@
 import type { HoleGround, PlanePoint, Ring } from '@leeway/engine';
 import { bearingRad, distanceM, distanceToLineM, placeAt, YARD_M } from '@leeway/engine';
-import type { Xy } from './marks.ts';
+import type { Placing, Xy } from './marks.ts';
 import type { Rect } from './plane/quad.ts';
 import type { ShotMarks } from './shot/shotMarks.ts';
 
@@ -21,7 +21,7 @@ export interface Format {
 
 /** How a piece of ground lies on paper. */
 export interface Sheet extends Format {
-  readonly kind: 'hole' | 'shot';
+  readonly kind: 'hole' | 'shot' | 'index';
   /** Metres of one unit. */
   readonly unitM: number;
   /** Inside the frame. */
@@ -30,6 +30,7 @@ export interface Sheet extends Format {
   /** The bearing that is straight up. */
   readonly upRad: number;
   readonly ball: PlanePoint;
+  readonly placing: Placing;
   readonly toPaper: (p: PlanePoint) => Xy;
   readonly toPlane: (p: Xy) => PlanePoint;
 }
@@ -38,6 +39,7 @@ export interface Sheet extends Format {
 const FRAME_PX = 13;
 /** Room kept round what must be on the sheet: left, right, above, below. */
 const MARGIN = { sidePx: 46, topPx: 48, bottomPx: 56 };
+const NO_MARGIN = { sidePx: 0, topPx: 0, bottomPx: 0 };
 const PHONE_MARGIN = { sidePx: 34, topPx: 40, bottomPx: 24 };
 /** A hole sheet shows the areas of this many metres round the line. */
 const BESIDE_M = 55;
@@ -45,6 +47,9 @@ const BESIDE_M = 55;
 const LARGEST_PX_PER_M = 5;
 /** Ground shown either side of a shot's end, at least. */
 const BESIDE_SHOT_M = 45;
+/** An index shows this much ground before the tee and beyond the flag, and beside the line. */
+const INDEX_BEYOND_M = 32;
+const INDEX_BESIDE_M = 60;
 /** On a phone: ground shown round the spot, at least. */
 const ROUND_SPOT_M = 26;
 
@@ -54,6 +59,14 @@ export function holeSheet(ground: HoleGround, format: Format): Sheet {
   const shown = ground.areas.flatMap((a) => [...near(a.polygon.outer), ...a.polygon.inner.flatMap(near)]);
   const up = bearingRad(ground.ball, ground.flag);
   return fitted('hole', format, up, ground.ball, [...ground.line, ground.ball, ground.flag, ...shown]);
+}
+
+/** The small sheet of an index: the hole as it is charted, without a frame. */
+export function indexSheet(ground: HoleGround, size: Size): Sheet {
+  const up = bearingRad(ground.ball, ground.flag);
+  const ends = [-1, 1].map((side) => placeAt(side < 0 ? ground.ball : ground.flag, up, side * INDEX_BEYOND_M));
+  const sides = ground.line.flatMap((p) => [-1, 1].map((side) => placeAt(p, up, 0, side * INDEX_BESIDE_M)));
+  return fitted('index', { size, units: 'yd', phone: false }, up, ground.ball, [...ends, ...sides]);
 }
 
 /** The sheet of one shot, straight up: to the flag if the shot goes near it, with all of the green, else to the spot. */
@@ -79,8 +92,9 @@ function fitted(
   shown: readonly PlanePoint[],
 ): Sheet {
   const { size, units, phone } = format;
-  const margin = phone ? PHONE_MARGIN : MARGIN;
-  const inner = { left: FRAME_PX, top: FRAME_PX, right: size.widthPx - FRAME_PX, bottom: size.heightPx - FRAME_PX };
+  const margin = kind === 'index' ? NO_MARGIN : phone ? PHONE_MARGIN : MARGIN;
+  const framePx = kind === 'index' ? 1 : FRAME_PX;
+  const inner = { left: framePx, top: framePx, right: size.widthPx - framePx, bottom: size.heightPx - framePx };
   const [sin, cos] = [Math.sin(upRad), Math.cos(upRad)];
   const along = shown.map((p) => p.eastM * sin + p.northM * cos);
   const across = shown.map((p) => p.eastM * cos - p.northM * sin);
@@ -94,6 +108,10 @@ function fitted(
   const middleX = (inner.left + inner.right) / 2;
   const middleY = (inner.top + margin.topPx + inner.bottom - margin.bottomPx) / 2;
   const [midAlong, midAcross] = [(low + high) / 2, (left + right) / 2];
+  const toPaper = (p: PlanePoint): Xy => ({
+    x: middleX + (p.eastM * cos - p.northM * sin - midAcross) * pxPerM,
+    y: middleY - (p.eastM * sin + p.northM * cos - midAlong) * pxPerM,
+  });
   return {
     kind,
     size,
@@ -104,10 +122,8 @@ function fitted(
     pxPerM,
     upRad,
     ball,
-    toPaper: (p) => ({
-      x: middleX + (p.eastM * cos - p.northM * sin - midAcross) * pxPerM,
-      y: middleY - (p.eastM * sin + p.northM * cos - midAlong) * pxPerM,
-    }),
+    placing: { origin: toPaper({ eastM: 0, northM: 0 }), pxPerM, upRad },
+    toPaper,
     toPlane: (q) => {
       const acrossM = (q.x - middleX) / pxPerM + midAcross;
       const alongM = (middleY - q.y) / pxPerM + midAlong;

@@ -14,8 +14,10 @@ export interface Contour {
 }
 
 const FROM = 1.8;
-/** Shorter rings are a solver's freckles, not ground. */
+/** Shorter rings, and narrower ones, are a solver's freckles, not ground. */
 const SHORTEST_RING_PX = 150;
+/** Twice the area of a ring over its length: about how wide it is, if it is narrow. */
+const NARROWEST_RING_PX = 14;
 const SHORTEST_PIECE_PX = 30;
 
 /**
@@ -63,7 +65,14 @@ const isClosed = (line: Line): boolean => {
   const [first, last] = [line[0], line.at(-1)];
   return first !== undefined && last !== undefined && line.length > 2 && first.x === last.x && first.y === last.y;
 };
-const isFreckle = (line: Line): boolean => isClosed(line) && lengthPx(line) < SHORTEST_RING_PX;
+/** A ring that is short, or a sliver. */
+function isFreckle(line: Line): boolean {
+  if (!isClosed(line)) return false;
+  const round = lengthPx(line);
+  let twice = 0;
+  for (let i = 1; i < line.length; i++) twice += line[i - 1]!.x * line[i]!.y - line[i]!.x * line[i - 1]!.y;
+  return round < SHORTEST_RING_PX || Math.abs(twice) / round < NARROWEST_RING_PX;
+}
 
 /** One round of corner cutting (Chaikin 1974): each corner becomes two, a quarter of the way along its sides. Ends stay. */
 function rounded(line: Line): Line {

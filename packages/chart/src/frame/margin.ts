@@ -8,7 +8,7 @@ import { sans } from '../text/fonts.ts';
 const BAR_PX = 7;
 const FIGURE_PX = { sheet: 11.5, phone: 15 };
 /** Units of one bar of the margin rule, and room for each of its figures. */
-const BAR = { shot: 5, hole: 10 } as const;
+const BAR = { shot: 5, hole: 10, index: 10 } as const;
 const LEAST_BAR_PX = 6;
 const STEPS = [10, 20, 50, 100, 200] as const;
 const APART_PX = { sheet: 46, phone: 38 };

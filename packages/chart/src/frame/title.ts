@@ -15,7 +15,14 @@ export interface Title {
   readonly notes: readonly string[];
 }
 
-const BAR = { shot: [0, 10, 20, 40], hole: [0, 20, 50, 100] } as const;
+/** Figures of the scale bar, longest first: the first that is no longer than `LONGEST_PX` is drawn. */
+const BARS = [
+  [0, 50, 100, 200],
+  [0, 20, 50, 100],
+  [0, 10, 20, 40],
+  [0, 5, 10, 20],
+] as const;
+const LONGEST_PX = 200;
 const SIDE_PX = 22;
 const SHEET_GAP_PX = 8;
 
@@ -53,7 +60,9 @@ export function titleSize(title: Title, sheet: Sheet): { readonly widthPx: numbe
   return { widthPx: width + SHEET_GAP_PX, heightPx: height + SHEET_GAP_PX };
 }
 
-const barPx = (sheet: Sheet): number => (BAR[sheet.kind].at(-1) ?? 0) * sheet.unitM * sheet.pxPerM;
+const barOf = (sheet: Sheet): (typeof BARS)[number] =>
+  BARS.find((bar) => bar[3] * sheet.unitM * sheet.pxPerM <= LONGEST_PX) ?? BARS[3];
+const barPx = (sheet: Sheet): number => barOf(sheet)[3] * sheet.unitM * sheet.pxPerM;
 
 /** The title block in a rectangle that touches two sides of the inside of the frame. */
 export function titleBlock(title: Title, sheet: Sheet, rect: Rect): Mark[] {
@@ -110,7 +119,7 @@ const words = (text: string, font: Font, role: Role, x: number, y: number): Text
 
 /** The scale bar: black, white, black, with its figures above and its unit below. */
 function scaleBar(sheet: Sheet, middle: number, y: number): Mark[] {
-  const stops = BAR[sheet.kind];
+  const stops = barOf(sheet);
   const px = sheet.unitM * sheet.pxPerM;
   const left = middle - barPx(sheet) / 2;
   const part = (i: number): Line =>

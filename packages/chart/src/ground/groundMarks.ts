@@ -43,6 +43,37 @@ export function groundMarks(sheet: Sheet, cover: Cover): Mark[] {
   return [...marks, ...limitMarks(sheet, cover, paper)];
 }
 
+const TINTS: { readonly [S in Area['surface']]?: Role } = {
+  recovery: 'scrub',
+  fairway: 'sheet',
+  green: 'green',
+  bunker: 'ink',
+  penalty: 'sea',
+  out: 'sheet',
+};
+
+/** The ground in its tints alone, each with a fine edge, for a plan too small for hatches; sand is black. */
+export function tintMarks(sheet: Sheet, cover: Cover): Mark[] {
+  const { widthPx, heightPx } = sheet.size;
+  const paper = quadOf({ left: 0, top: 0, right: widthPx, bottom: heightPx });
+  const areas = cover.areas.flatMap((area, index): Mark[] => {
+    const role = TINTS[area.surface];
+    const isTree = area.surface === 'recovery' && areaSqM(area.polygon) < SINGLE_TREE_SQ_M;
+    if (role === undefined || isTree) return [];
+    const rings = onSheet(sheet, ringsOn(sheet, uncovered(cover.areas, index)));
+    const layer = LAYER_OF[area.surface];
+    const lines = edgesOf(area, { sheet, cover, index });
+    const edge = { kind: 'stroke', layer, role: 'ink', lines, closed: false, widthPx: 0.6 } as const;
+    return [{ kind: 'fill', layer, role, rings }, ...(area.surface === 'recovery' ? [] : [edge])];
+  });
+  return [
+    { kind: 'fill', layer: 'tint', role: 'sheet', rings: [paper] },
+    { kind: 'fill', layer: 'tint', role: 'rough', rings: onSheet(sheet, cover.mapped) },
+    ...areas,
+    ...limitMarks(sheet, cover, paper),
+  ];
+}
+
 /** Beyond the ground that is charted the paper is left bare; a fine line says where that begins. */
 function limitMarks(sheet: Sheet, cover: Cover, paper: Line): Mark[] {
   const charted = onSheet(sheet, cover.charted);
@@ -147,7 +178,11 @@ function edgesOf(area: Area, { sheet, cover, index }: Place): Line[] {
   return ringsOn(sheet, [area.polygon]).flatMap((ring) => keepWhere(shut(ring), keep));
 }
 
-const TUFT = { shot: { stepPx: 11, sizePx: 5.6, jitter: 0.3 }, hole: { stepPx: 8.6, sizePx: 4.2, jitter: 0.3 } };
+const TUFT = {
+  index: { stepPx: 8.6, sizePx: 4.2, jitter: 0.3 },
+  shot: { stepPx: 11, sizePx: 5.6, jitter: 0.3 },
+  hole: { stepPx: 8.6, sizePx: 4.2, jitter: 0.3 },
+};
 
 function scrub(id: string, rings: readonly Line[], place: Place): Mark[] {
   const { sizePx, ...grid } = TUFT[place.sheet.kind];

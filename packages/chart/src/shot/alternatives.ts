@@ -25,7 +25,7 @@ export function alternativeMarks(sheet: Sheet, shown: ShotMarks, labels: Labels)
     const lines = within(sheet, [ball, spot]).flatMap((l) => dashed(l, [7, 4]));
     const line: Mark = { kind: 'stroke', layer: 'lines', role: 'ink-2', lines, closed: false, widthPx: 0.9 };
     if (!inRect(spot, grown(sheet.inner, -SPOT_PX))) return [line];
-    const mark = { kind: 'stroke', layer: 'signs', closed: true, lines: [triangle(spot, SPOT_PX)] } as const;
+    const mark = { kind: 'stroke', layer: 'arms', closed: true, lines: [triangle(spot, SPOT_PX)] } as const;
     labels.takeRect(grown({ left: spot.x, right: spot.x, top: spot.y, bottom: spot.y }, SPOT_PX / 2));
     const number = labels.first(BESIDE.map((at) => [figure(String(i + 2), spot, at, sheet)])) ?? [];
     return [line, { ...mark, role: 'sheet', widthPx: 4.4 }, { ...mark, role: 'ink-2', widthPx: 1.5 }, ...number];
