@@ -35,6 +35,17 @@ describe('a drawing', () => {
     expect(svg(drawing.scene(charted))).toBe(fresh);
   });
 
+  test('leaves out contours where the strokes are not known, and draws the others', () => {
+    const lines = (strokesAtRest: typeof field) =>
+      scene({ ground: SALT_HOLE, choices: [], strokesAtRest }, SIZE, 'yd')
+        .marks.flatMap((m) => (m.kind === 'stroke' && m.strokes !== undefined ? m.lines.flat() : []))
+        .toSorted((a, b) => a.y - b.y);
+    const [all, half] = [lines(field), lines((p) => (p.northM > 90 ? NaN : field(p)))];
+    expect(half.length).toBeGreaterThan(100);
+    expect(half[0]?.y).toBeGreaterThan((all[0]?.y ?? 0) + 100);
+    expect(half.at(-1)?.y).toBeCloseTo(all.at(-1)?.y ?? NaN, 6);
+  });
+
   test('refuses another ground', () => {
     const drawing = new Drawing(SALT_HOLE, SIZE, 'yd');
     const other = { ...SALT_HOLE, areas: [...SALT_HOLE.areas] };

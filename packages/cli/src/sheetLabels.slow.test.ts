@@ -4,7 +4,7 @@ import { planHole, playerModel, solveHole } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { cutOff, drawn, FORMATS, onBlocks, overlaps } from './testdata/sheetChecks.ts';
+import { cutOff, drawPlan, FORMATS, onBlocks, overlaps } from './testdata/sheetChecks.ts';
 
 const holes = readGround(readFileSync(DEMO.ground, 'utf8'), DEMO.ground).value?.holes ?? [];
 const formats = Object.keys(FORMATS) as (keyof typeof FORMATS)[];
@@ -21,7 +21,7 @@ describe.each(DEMO_PLAYERS.slice(0, 2))('sheets of $name', ({ player: file }) =>
     const solution = solveHole(ground, model);
     const plan = planHole(solution, model);
     for (const format of formats) {
-      for (const { scene } of drawn(solution, plan, format).sheets) {
+      for (const { scene } of drawPlan(solution, plan, format).sheets) {
         expect({ overlaps: overlaps(scene), cutOff: cutOff(scene), onBlocks: onBlocks(scene) }).toEqual({
           overlaps: [],
           cutOff: [],

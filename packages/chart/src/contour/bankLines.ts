@@ -59,7 +59,7 @@ export function bankLines(
   ].filter((m) => m.lines.length > 0);
 }
 
-/** A place of a bank: the direction to the land, and the strokes on both sides; `undefined` where no land is beside it. */
+/** A place of a bank: the direction to the land, and the strokes on both sides; `undefined` where no land is beside it, or the water costs nothing. */
 interface Foot {
   readonly at: Xy;
   readonly landward: Xy;
@@ -86,7 +86,7 @@ function feetOf(
     if (side === 0) found.push(undefined);
     else {
       const [dry, wet] = [strokesAt(to(side * look)), strokesAt(to(-side * look))];
-      found.push({ at, landward: { x: side * x, y: side * y }, dry, wet });
+      found.push(dry < wet ? { at, landward: { x: side * x, y: side * y }, dry, wet } : undefined);
     }
   }
   return found;

@@ -2,7 +2,7 @@ import type { Line, Xy } from '../marks.ts';
 import { keepWhere, lengthPx } from '../plane/line.ts';
 import type { ContourGrid, LieGrid } from './lieGrid.ts';
 import { march } from './march.ts';
-import { smoothed } from './spread.ts';
+import { smoothed, spread } from './spread.ts';
 
 /** One piece of a stroke contour as it is drawn. */
 export interface Contour {
@@ -52,13 +52,23 @@ function levelsTo(values: Float64Array, stepHundredths: number): number[] {
   return Array.from({ length: Math.max(0, steps + 1) }, (_, k) => (100 * FROM + k * stepHundredths) / 100);
 }
 
-/** Strokes on a lie's nodes, smoothed, and a little beyond its edge. */
+/** Strokes on a lie's nodes, smoothed, and a little beyond its edge. Nodes whose strokes are not known take no part. */
 function strokesOn(grid: ContourGrid, { nodes, weights }: LieGrid, strokesAt: (q: Xy) => number): Float64Array {
   const { columns, rows, left, top, stepPx, kernel } = grid;
   const values = new Float64Array(columns * rows);
   for (const i of nodes)
     values[i] = strokesAt({ x: left + (i % columns) * stepPx, y: top + Math.floor(i / columns) * stepPx });
-  return smoothed(values, nodes, weights, columns, kernel);
+  const known = nodes.filter((i) => Number.isFinite(values[i]));
+  if (known.length === nodes.length) return smoothed(values, nodes, weights, columns, kernel);
+  const ones = new Float64Array(values.length);
+  for (const i of known) ones[i] = 1;
+  return smoothed(
+    values.map((v) => (Number.isFinite(v) ? v : 0)),
+    known,
+    spread(ones, columns, kernel),
+    columns,
+    kernel,
+  );
 }
 
 const isClosed = (line: Line): boolean => {

@@ -6,7 +6,7 @@ import { inRect } from '../plane/quad.ts';
 import type { Sheet } from '../sheet.ts';
 import { bankReachPx } from './bankLines.ts';
 import { type Contour, contoursOf } from './contours.ts';
-import { type ContourGrid, drawnLie } from './lieGrid.ts';
+import { type ContourGrid, isWhollyOn, rimPx } from './lieGrid.ts';
 
 /** Lines end this far from the bounds. */
 const CLEAR_OF_BOUNDS_M = 3.4;
@@ -28,8 +28,9 @@ export function contoursOn(
   from: BallState,
 ): Contour[] {
   const bank = bankReachPx(sheet) - 2;
+  const rim = rimPx(sheet);
   const keep = (q: Xy, lie: string): boolean =>
-    drawnLie(cover, q) === lie &&
+    isWhollyOn(cover, q, lie, rim) &&
     inRect(q, sheet.inner) &&
     cover.toM(q, 'out') >= CLEAR_OF_BOUNDS_M &&
     !hides(q) &&

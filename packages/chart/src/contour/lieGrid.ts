@@ -37,8 +37,11 @@ const BEYOND = 2;
 /** The step between nodes: finer on sheets of a larger scale than this, px a metre, as those of most shots are. */
 const STEP_M = { fine: 1, coarse: 2 };
 const FINE_FROM_PX = 3;
-/** A node counts for a lie when all of it this far around is of that lie, metres: the solver's own ground may be half a metre off the map. */
-const WHOLLY_M = 0.4;
+/**
+ * A node counts for a lie where all ground so far around is of that lie: strokes may be read from a raster of up to a metre, whose nearest cell
+ * lies across an edge. A line is drawn nearer the edge.
+ */
+const WHOLLY_M = { node: 0.75, line: 0.4 };
 /**
  * Standard deviation of the smoothing. The solver's strokes between its nodes carry a saw-tooth of a few hundredths, some metres long, that queries do not have: on
  * the demo's hole 7 nineteen places in twenty are within 0.04 of a query unsmoothed, and within 0.02 with this.
@@ -62,12 +65,11 @@ export function contourGrid(sheet: Sheet, cover: Cover): ContourGrid {
   const rows = Math.ceil((inner.bottom - inner.top) / stepPx) + 2 * BEYOND + 1;
   const kernel = kernelOf(SMOOTH_M / stepM);
   const found = new Map<DrawnLie, number[]>(LIES.map((lie) => [lie, []]));
-  const rim = WHOLLY_M * sheet.pxPerM;
+  const rim = WHOLLY_M.node * sheet.pxPerM;
   for (let i = 0; i < columns * rows; i++) {
     const q = { x: left + (i % columns) * stepPx, y: top + Math.floor(i / columns) * stepPx };
     const lie = drawnLie(cover, q);
-    if (lie !== undefined && AROUND.every(([x, y]) => drawnLie(cover, { x: q.x + x * rim, y: q.y + y * rim }) === lie))
-      found.get(lie)?.push(i);
+    if (lie !== undefined && isWhollyOn(cover, q, lie, rim)) found.get(lie)?.push(i);
   }
   const lies = [...found].flatMap(([lie, list]): LieGrid[] => {
     if (list.length === 0) return [];
@@ -79,9 +81,13 @@ export function contourGrid(sheet: Sheet, cover: Cover): ContourGrid {
   return { columns, rows, left, top, stepPx, lies, kernel };
 }
 
-const AROUND = [
-  [-1, 0],
-  [1, 0],
-  [0, -1],
-  [0, 1],
-] as const;
+/** Is all of the ground of a lie round a place, this many px each way? */
+export const isWhollyOn = (cover: Cover, { x, y }: Xy, lie: string, rim: number): boolean =>
+  drawnLie(cover, { x, y }) === lie &&
+  drawnLie(cover, { x: x - rim, y }) === lie &&
+  drawnLie(cover, { x: x + rim, y }) === lie &&
+  drawnLie(cover, { x, y: y - rim }) === lie &&
+  drawnLie(cover, { x, y: y + rim }) === lie;
+
+/** How far from the edge of its lie a line ends. */
+export const rimPx = (sheet: Sheet): number => Math.max(1, WHOLLY_M.line * sheet.pxPerM);

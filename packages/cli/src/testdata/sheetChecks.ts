@@ -42,11 +42,11 @@ export function drawAll(
   if (!player || !ground) throw new Error(`no hole ${hole} or no player in ${files.ground}, ${files.player}`);
   const model = playerModel(player);
   const solution = solveHole(ground, model);
-  return drawn(solution, planHole(solution, model), format);
+  return drawPlan(solution, planHole(solution, model), format);
 }
 
 /** All sheets of a plan. */
-export function drawn(solution: HoleSolution, plan: HolePlan, format: Format): Drawn {
+export function drawPlan(solution: HoleSolution, plan: HolePlan, format: Format): Drawn {
   const { ground } = solution;
   const choices = plan.shots.map((s) => s.choice);
   const charted = { ground, choices, course: 'Tolvane Links', wind: WIND, strokesAtRest: solution.strokesAtRest.bind(solution) };
