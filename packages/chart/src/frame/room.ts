@@ -85,8 +85,8 @@ function rosePlaces({ inner, phone }: Sheet, rose: Wanted['rose'], title: Rect |
           : {
               left: x - wordsWidthPx / 2,
               right: x + wordsWidthPx / 2,
-              top: y + radiusPx - WORDS_UP_PX,
-              bottom: y + radiusPx - WORDS_UP_PX + wordsHeightPx,
+              top: y + radiusPx,
+              bottom: y + radiusPx + wordsHeightPx,
             };
       found.push({ at: { x, y }, radiusPx, words });
     }
@@ -97,9 +97,6 @@ function rosePlaces({ inner, phone }: Sheet, rose: Wanted['rose'], title: Rect |
 
 /** Room for the figures of a margin rule. */
 const FIGURES_PX = 42;
-/** The words of the wind begin so far inside the rose's clear disc. */
-const WORDS_UP_PX = 8;
-
 function meetsRect({ at, radiusPx, words }: RoseRoom, r: Rect): boolean {
   const x = at.x - Math.min(r.right, Math.max(r.left, at.x));
   const y = at.y - Math.min(r.bottom, Math.max(r.top, at.y));

@@ -36,7 +36,7 @@ export function roseWanted(sheet: Sheet, wind: ShownWind | undefined): Wanted['r
   if (wind === undefined) return { radiusPx, wordsWidthPx: 0, wordsHeightPx: 0 };
   const rows = windWords(sheet, wind);
   const width = Math.max(...rows.map((r) => widthPx(r.text, r.font)));
-  return { radiusPx, wordsWidthPx: width + 16, wordsHeightPx: rows.length * ROW_PX + 8 };
+  return { radiusPx, wordsWidthPx: width + 16, wordsHeightPx: rows.length * ROW_PX + 4 };
 }
 
 type Place = (bearingRad: number, px: number) => Xy;
@@ -96,7 +96,7 @@ function windMarks(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined, pl
   const { words } = room;
   const rows = windWords(sheet, wind);
   const texts = rows.map(({ text, font }, i): Text => {
-    const foot = words.top + 6 + i * ROW_PX + 0.76 * font.sizePx;
+    const foot = words.top + i * ROW_PX + 0.76 * font.sizePx;
     const at = { x: (words.left + words.right) / 2, y: foot };
     return { kind: 'text', layer: 'frame', role: 'ink', text, font, at, anchor: 'middle', turnRad: 0, haloPx: 0 };
   });
