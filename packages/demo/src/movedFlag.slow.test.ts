@@ -77,4 +77,22 @@ describe.each(['4', '7', '9'])('hole %s', (name) => {
     }
     expect(study.solution.status.converged).toBe(true);
   });
+
+  it('a flag dragged in short moves is followed from the ball that is shown', () => {
+    const fresh = new Study(ground, player);
+    const flag = onGreen(fresh.solution, 8);
+    const by = { eastM: (flag.eastM - ground.flag.eastM) / 7, northM: (flag.northM - ground.flag.northM) / 7 };
+    fresh.moveFlag(flag);
+    for (const from of asked(fresh.solution).slice(0, 6)) {
+      const study = new Study(ground, player);
+      for (let k = 1; k <= 7; k++) {
+        const at = { eastM: ground.flag.eastM + k * by.eastM, northM: ground.flag.northM + k * by.northM };
+        study.moveFlag(at, 'following', from.at);
+      }
+      const [ours] = study.solution.best(from, 0.05);
+      const [best] = fresh.solution.best(from, 0.05);
+      expect(Math.abs(ours!.strokes - best!.strokes), JSON.stringify(from)).toBeLessThan(0.012);
+      expect(fresh.solution.strokesOf(from, ours!) - best!.strokes).toBeLessThan(0.006);
+    }
+  });
 });

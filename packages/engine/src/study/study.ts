@@ -26,10 +26,13 @@ export class Study {
     return this.open.solution;
   }
 
-  /** Puts the flag at a place of the hole's plane. Far from the green the hole is solved from scratch, whatever the grade. */
-  moveFlag(flag: PlanePoint, grade: Grade = 'settled'): void {
+  /**
+   * Puts the flag at a place of the hole's plane. `following` answers for a ball at `from` and those nearer the flag; without it, for all.
+   * Far from the green the hole is solved from scratch, whatever the grade.
+   */
+  moveFlag(flag: PlanePoint, grade: Grade = 'settled', from?: PlanePoint): void {
     const ground: HoleGround = { ...this.ground, flag, flagFrom: 'given' };
-    if (this.open.holds(flag)) this.open.moveFlag(ground, grade);
+    if (this.open.holds(flag)) this.open.moveFlag(ground, grade, from);
     else this.open = new OpenHole(ground, this.player);
   }
 

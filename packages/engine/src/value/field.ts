@@ -127,6 +127,8 @@ export class Field {
     const v = this.frame.v(ground.flag);
     this.flag = { u, v };
     const { nearBox } = this;
+    // fine cells that the last flag left out have not followed the lattices since
+    this.near.forgetOver(common(nearBox, wider(this.window, NEAR_INSIDE_M)));
     this.window = {
       u0: Math.max(nearBox.u0, Math.floor(u) - NEAR_M),
       u1: Math.min(nearBox.u1, Math.ceil(u) + NEAR_M),
@@ -213,33 +215,31 @@ export class Field {
     };
   }
 
-  /** Takes the lattices' values into the sheets, for patches of the wide sheet's cells or for all of them; `ready` blurs them. */
-  compose(patches?: readonly Patch[]): void {
-    const { u0, v0, columns, rows } = this.wide.grid;
-    for (const patch of patches ?? [{ c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 }]) {
-      if (patch.c0 > patch.c1 || patch.r0 > patch.r1) continue;
-      const piece = {
-        u0: u0 + patch.c0 - 0.5,
-        v0: v0 + patch.r0 - 0.5,
-        u1: u0 + patch.c1 + 0.5,
-        v1: v0 + patch.r1 + 0.5,
-      };
-      const beside = common(piece, common(this.nearBox, wider(this.window, NEAR_INSIDE_M)));
-      if (beside !== undefined) this.composeNear(beside);
-      const inside = common(piece, this.window);
-      if (inside !== undefined) this.averageNear(inside);
-      this.composeSheet(this.wide, patch);
-    }
+  /** Takes the lattices' values into the sheets, for patches of the wide sheet's cells; `ready` blurs them. */
+  compose(patches: readonly Patch[]): void {
+    for (const patch of patches) this.composePatch(patch, false);
   }
 
-  private composeNear(piece: Box): void {
-    const { u0, v0, stepM } = this.near.grid;
-    this.composeSheet(this.near, {
-      c0: Math.ceil((piece.u0 - u0) / stepM),
-      c1: Math.floor((piece.u1 - u0) / stepM),
-      r0: Math.ceil((piece.v0 - v0) / stepM),
-      r1: Math.floor((piece.v1 - v0) / stepM),
-    });
+  /** Takes a flag that has been put down into all cells, which keep what they had over the baseline; `ready` blurs them. */
+  composeForFlag(): void {
+    const { columns, rows } = this.wide.grid;
+    this.composePatch({ c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 }, true);
+  }
+
+  private composePatch(patch: Patch, overKept: boolean): void {
+    if (patch.c0 > patch.c1 || patch.r0 > patch.r1) return;
+    const { u0, v0 } = this.wide.grid;
+    const piece = {
+      u0: u0 + patch.c0 - 0.5,
+      v0: v0 + patch.r0 - 0.5,
+      u1: u0 + patch.c1 + 0.5,
+      v1: v0 + patch.r1 + 0.5,
+    };
+    const beside = common(piece, common(this.nearBox, wider(this.window, NEAR_INSIDE_M)));
+    if (beside !== undefined) this.composeSheet(this.near, this.near.patchIn(beside), overKept);
+    const inside = common(piece, this.window);
+    if (inside !== undefined) this.averageNear(inside);
+    this.composeSheet(this.wide, patch, overKept);
   }
 
   /** Makes the sheets ready to be read: all of them, or for each run class up to a width only (place in `WIDTHS_M`; -1 for none). */
@@ -249,9 +249,10 @@ export class Field {
     this.wide.refresh((k) => (to(k) < 0 ? -1 : Math.max(0, to(k) - (NEAR_WIDTHS.length - 1))));
   }
 
-  private composeSheet(sheet: Sheet, patch: Patch): void {
+  /** Strokes of a patch's cells: what the lattices say now, or with `overKept` what they said over the baseline, where that is known. */
+  private composeSheet(sheet: Sheet, patch: Patch, overKept: boolean): void {
     const { u0, v0, stepM, columns } = sheet.grid;
-    const { only, strokes, distanceM, radiusM, turn } = sheet;
+    const { only, strokes, over, distanceM, radiusM, turn } = sheet;
     const wide = sheet === this.wide;
     const { window } = this;
     const shares = [...sheet.share];
@@ -262,28 +263,39 @@ export class Field {
         const code = only[i]!;
         if (code === NOT_DRY) continue;
         const u = u0 + c * stepM;
-        if (!beside && u > window.u0 && u < window.u1) continue;
-        if (code !== MIXED) {
-          strokes[i] = this.costOf(code, u, v, distanceM[i]!, radiusM[i]!, turn[i]!);
+        if (!beside && u > window.u0 && u < window.u1) {
+          over[i] = NaN;
           continue;
         }
-        let sum = 0;
+        const d = distanceM[i]!;
+        const kept = overKept && !Number.isNaN(over[i]!);
+        if (code !== MIXED) {
+          if (!kept) over[i] = this.overBaseline(code, u, v, radiusM[i]!, turn[i]!);
+          strokes[i] = this.baselineOn(code, d) + over[i]!;
+          continue;
+        }
+        let base = 0;
+        let more = 0;
         for (const [k, share] of shares) {
           const s = share[i]!;
-          if (s !== 0) sum += s * this.costOf(k, u, v, distanceM[i]!, radiusM[i]!, turn[i]!);
+          if (s === 0) continue;
+          base += s * this.baselineOn(k, d);
+          if (!kept) more += s * this.overBaseline(k, u, v, radiusM[i]!, turn[i]!);
         }
-        strokes[i] = sum;
+        if (!kept) over[i] = more;
+        strokes[i] = base + over[i]!;
       }
     }
     sheet.changed(patch);
   }
 
-  /** Putts, or strokes from a lie, in a cell whose place is known every way. */
-  private costOf(code: number, u: number, v: number, distanceM: number, radiusM: number, turn: number): number {
-    if (code === GREEN) return puttsAt(this.putts, distanceM);
-    const base = baselineAt(this.tables[code]!, distanceM);
-    const lattice = this.meshes[code];
-    return lattice === undefined ? base : base + lattice.atPolar(u, v, radiusM, turn);
+  /** Putts, or the baseline from a lie. */
+  private baselineOn(code: number, distanceM: number): number {
+    return code === GREEN ? puttsAt(this.putts, distanceM) : baselineAt(this.tables[code]!, distanceM);
+  }
+
+  private overBaseline(code: number, u: number, v: number, radiusM: number, turn: number): number {
+    return this.meshes[code]?.atPolar(u, v, radiusM, turn) ?? 0;
   }
 
   /** Wide cells within a box of whole metres of the near sheet are means of its cells. */

@@ -29,6 +29,8 @@ export class Sheet {
   readonly only: Uint8Array;
   /** Strokes from the dry part of a cell, times its share: written by the field. */
   readonly strokes: Float64Array;
+  /** The part of them that is over the baseline, which stays where it is when the flag is moved; NaN where it is not known. */
+  readonly over: Float32Array;
   /** By run class; `undefined` where no stroke reads this sheet. Empty until `lay` makes them. */
   layers: readonly (RunLayer | undefined)[] = [];
   private readonly plans: readonly (LayerPlan | undefined)[];
@@ -49,6 +51,7 @@ export class Sheet {
     this.grid = { u0: box.u0 + cellM / 2, v0: box.v0 + cellM / 2, stepM: cellM, columns, rows };
     const n = columns * rows;
     this.strokes = new Float64Array(n);
+    this.over = new Float32Array(n).fill(NaN);
     this.only = new Uint8Array(n).fill(NOT_DRY);
     this.outShare = new Float32Array(n);
     this.wetShare = new Float32Array(n);
@@ -93,6 +96,28 @@ export class Sheet {
       const shape = pyramidShape(on.grid, widths.slice(first));
       return { sheet: this.grid, cells: on, runsM, stops, first, shape };
     });
+  }
+
+  /** The cells whose middles lie in a box. */
+  patchIn({ u0, v0, u1, v1 }: Box): Patch {
+    const { grid } = this;
+    return {
+      c0: Math.ceil((u0 - grid.u0) / grid.stepM),
+      c1: Math.floor((u1 - grid.u0) / grid.stepM),
+      r0: Math.ceil((v0 - grid.v0) / grid.stepM),
+      r1: Math.floor((v1 - grid.v0) / grid.stepM),
+    };
+  }
+
+  /** Forgets what is over the baseline, but for the cells in a box. */
+  forgetOver(known: Box | undefined): void {
+    const { columns, rows } = this.grid;
+    const { c0, c1, r0, r1 } = known === undefined ? { c0: 0, c1: -1, r0: 0, r1: -1 } : this.patchIn(known);
+    for (let r = 0; r < rows; r++) {
+      const [from, to] = r < r0 || r > r1 ? [columns, columns] : [c0, c1 + 1];
+      this.over.fill(NaN, r * columns, r * columns + from);
+      this.over.fill(NaN, r * columns + to, (r + 1) * columns);
+    }
   }
 
   /** Bytes of a room that the layers will take. */

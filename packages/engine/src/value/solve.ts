@@ -1,3 +1,4 @@
+import { distanceM } from '../geometry/segment.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
 import { SURFACES } from '../quantity/lies.ts';
@@ -40,12 +41,13 @@ export class OpenHole {
     return this.field.holds(flag);
   }
 
-  /** Solves for another flag, one that it `holds`. */
-  moveFlag(ground: HoleGround, grade: Grade): void {
+  /** Solves for another flag, one that it `holds`; `following`, for balls that lie as near the flag as `from` at the farthest. */
+  moveFlag(ground: HoleGround, grade: Grade, from?: PlanePoint): void {
     const { flag } = this.field.ground;
     if (flag.eastM !== ground.flag.eastM || flag.northM !== ground.flag.northM) this.sweeps.moveFlag(ground);
     this.moves++;
-    const status = grade === 'following' ? this.sweeps.follow(this.patience) : this.sweeps.solve(this.patience);
+    const fromM = from === undefined ? Infinity : distanceM(from, ground.flag);
+    const status = grade === 'following' ? this.sweeps.follow(this.patience, fromM) : this.sweeps.solve(this.patience);
     this.solution = this.solutionNow(status);
   }
 

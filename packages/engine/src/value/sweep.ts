@@ -25,6 +25,8 @@ import type { SolveStatus } from './solution.ts';
 const MOST_OVER_BASELINE = 2.5;
 /** A state whose best stroke costs what it did, give or take so much, keeps it; one that moves by more among its leads is looked at from scratch. */
 const STEADY = 0.002;
+/** The same while a flag is followed, for states far from it: their strokes have turned with the flag, and the last of a stroke's cost is not sought. */
+const STEADY_FAR = 0.01;
 const MOVED_MUCH = 0.02;
 /** The same for states far from a flag that has been moved. */
 const MOVED_FAR = 0.06;
@@ -41,12 +43,14 @@ const PAST_SHARE = 0.4;
 const MOVED_MOST_SHARE = 0.05;
 /** What is taken into the sheets after a band: states that have moved by this share of the tolerance, drawn together by direction. */
 const OWED_SHARE = 0.05;
-const FOLLOWING_OWED_SHARE = 0.2;
+const FOLLOWING_OWED_SHARE = 0.5;
 const SECTORS = 12;
 /** After the flag has been moved, states as near as this are looked at from scratch; those farther out among the strokes they know. */
 const WIDE_M = 60;
 /** A stroke that comes this near the flag, or past it, is aimed by it, and turns with it. */
 const AIMED_BY_FLAG_M = 25;
+/** A flag that has been moved less since states near it were last looked at from scratch is followed among the strokes they know. */
+const SHORT_MOVE_M = 3.5;
 /** A flag that has been moved farther at once is followed by two sweeps. */
 const LONG_MOVE_M = 10;
 
@@ -75,8 +79,11 @@ interface Band {
   stale: number;
 }
 
-/** How hard a sweep looks: at everything; at everything near a flag that has been moved; among known strokes; among those again. */
-type Look = 'open' | 'moved' | 'known' | 'again';
+/**
+ * How hard a sweep looks: at everything; at everything near a flag that has been moved; among the strokes known near a flag that has hardly
+ * moved; among known strokes; among those again.
+ */
+type Look = 'open' | 'moved' | 'followed' | 'known' | 'again';
 
 /**
  * Value iteration from the flag outwards, band by band: a band's states see the new values of all nearer bands. Repeated until no
@@ -89,8 +96,11 @@ export class Sweeps implements Solving {
   private readonly nodes: Node[];
   private bands: readonly Band[] = [];
   private next: Look = 'open';
-  /** How far the flag was moved last. */
+  /** How far the flag was moved last, and in all since states near it were looked at from scratch. */
   private movedM = 0;
+  private sinceWideM = 0;
+  /** Whether the drops are those for the flag where it was before. */
+  private dropsBehind = false;
 
   constructor(field: Field) {
     this.field = field;
@@ -98,6 +108,7 @@ export class Sweeps implements Solving {
     this.relief = field.water ? new Relief(field) : undefined;
     this.evaluator = new Evaluator(field, this.relief);
     this.begin();
+    this.relief?.refresh(0, Infinity);
   }
 
   /** Takes the flag where the field has it: bands about it, and everything composed. */
@@ -105,8 +116,7 @@ export class Sweeps implements Solving {
     for (const node of this.nodes) node.distanceM = this.field.distanceM(node.u, node.v);
     this.nodes.sort((a, b) => a.distanceM - b.distanceM);
     this.bands = bandsOf(this.field, this.nodes);
-    this.field.compose();
-    this.relief?.refresh(0, Infinity);
+    this.field.composeForFlag();
   }
 
   /**
@@ -117,6 +127,7 @@ export class Sweeps implements Solving {
     const { field } = this;
     const before = Float64Array.from(this.nodes, ({ u, v }) => field.bearingToFlag(u, v));
     this.movedM = betweenM(field.ground.flag, ground.flag);
+    this.sinceWideM += this.movedM;
     field.putFlag(ground);
     this.nodes.forEach((node, i) => {
       const turn = field.bearingToFlag(node.u, node.v) - before[i]!;
@@ -124,18 +135,34 @@ export class Sweeps implements Solving {
       for (const lead of node.leads) if (aimed(lead)) lead.bearing += turn;
       if (node.best && aimed(node.best)) node.best = { ...node.best, bearing: node.best.bearing + turn };
     });
-    this.relief?.flagMoved();
+    this.dropsBehind = true;
     this.next = 'moved';
     this.begin();
   }
 
-  /** Works every state once after a move, and once more after a long one: good enough to follow a finger. */
-  follow({ tolerance }: Patience): SolveStatus {
+  /** Finds and prices the drops for the flag as it stands. */
+  private moveDrops(): void {
+    if (this.dropsBehind) {
+      this.relief?.flagMoved();
+      this.relief?.refresh(0, Infinity);
+    }
+    this.dropsBehind = false;
+  }
+
+  /**
+   * Works the states that a ball at so many metres from the flag may come to once after a move, and once more after a long one: good enough
+   * to follow a finger. States farther out keep what they cost over the baseline, and after a short move drops cost what they did.
+   */
+  follow({ tolerance }: Patience, fromM: number): SolveStatus {
     const sweeps = this.movedM > LONG_MOVE_M ? 2 : 1;
+    if (this.next === 'moved' && this.sinceWideM < SHORT_MOVE_M) this.next = 'followed';
+    else this.moveDrops();
+    const reached = this.bands.filter((band) => band.fromM <= fromM);
     for (let sweep = 1; sweep <= sweeps; sweep++) {
-      for (const [k, band] of this.bands.entries()) {
-        this.spoil(k, this.work(band, this.next));
-        this.take(tolerance * FOLLOWING_OWED_SHARE);
+      if (this.next === 'moved') this.sinceWideM = 0;
+      for (const band of reached) {
+        this.spoil(this.bands.indexOf(band), this.work(band, this.next));
+        this.take(tolerance * FOLLOWING_OWED_SHARE, this.next !== 'followed');
       }
       this.next = 'known';
     }
@@ -145,6 +172,8 @@ export class Sweeps implements Solving {
   /** Sweeps until nothing that a band leads to has moved. */
   solve({ tolerance, most }: Patience): SolveStatus {
     let sweeps = 0;
+    if (this.sinceWideM > 0) this.next = 'moved';
+    this.moveDrops();
     while (sweeps < most && this.residual() > tolerance) {
       sweeps++;
       for (const [k, band] of this.bands.entries()) {
@@ -153,6 +182,7 @@ export class Sweeps implements Solving {
         if (this.next === 'open') this.expect(k);
         this.take(tolerance * OWED_SHARE);
       }
+      this.sinceWideM = 0;
       this.next = this.next === 'open' || this.next === 'moved' ? 'known' : 'again';
     }
     return this.status(sweeps, tolerance);
@@ -207,7 +237,7 @@ export class Sweeps implements Solving {
   }
 
   /** Takes states that have moved into the sheets and the table of drops. */
-  private take(owed: number): void {
+  private take(owed: number, drops = true): void {
     const { field } = this;
     const pieces: Patch[] = [];
     const bySector = new Map<number, Patch>();
@@ -226,7 +256,7 @@ export class Sweeps implements Solving {
     for (const patch of bySector.values()) note(pieces, patch);
     if (pieces.length === 0) return;
     field.compose(pieces);
-    this.relief?.refresh(nearest, farthest);
+    if (drops) this.relief?.refresh(nearest, farthest);
   }
 }
 
@@ -238,7 +268,13 @@ export function solveField(field: Field, patience: Patience): Solved {
 }
 
 /** How hard each look tries the leads that it knows. */
-const EFFORTS: Readonly<Record<Look, Effort>> = { open: QUICK, moved: TURNED, known: FULL, again: AGAIN };
+const EFFORTS: Readonly<Record<Look, Effort>> = {
+  open: QUICK,
+  moved: TURNED,
+  followed: TURNED,
+  known: FULL,
+  again: AGAIN,
+};
 
 /**
  * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
@@ -254,7 +290,8 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
   if (node.best !== undefined) {
     const { weapon, bearing } = node.best;
     strokes = evaluator.always(weapon, weapon.fine, u, v, bearing, fromHere);
-    if (!wide && Math.abs(strokes - fromHere) > STEADY) {
+    const steady = look === 'followed' && distanceM > WIDE_M ? STEADY_FAR : STEADY;
+    if (!wide && Math.abs(strokes - fromHere) > steady) {
       node.best = closest(evaluator, node.leads, u, v, fromHere, EFFORTS[look]);
       strokes = node.best.strokes;
     }
@@ -269,7 +306,9 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
   const beside = wide ? leadsBeside(evaluator, node.beside, u, v) : [];
   if (beside.length > 0) take(beside, QUICK);
   const dearest = beside.length > 0 ? dearestOf(node.beside) + DEARER : wide ? -Infinity : Infinity;
-  const movedMuch = !(Math.abs(strokes - fromHere) <= (look === 'moved' ? MOVED_FAR : MOVED_MUCH));
+  const movedMuch = !(
+    Math.abs(strokes - fromHere) <= (look === 'moved' || look === 'followed' ? MOVED_FAR : MOVED_MUCH)
+  );
   if (strokes - base > dearest || (!wide && movedMuch)) {
     take(leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, distanceM), u, v, fromHere), wide ? QUICK : FULL);
   }

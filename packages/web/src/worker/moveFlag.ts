@@ -7,7 +7,7 @@ import { planOn } from './planOn.ts';
 /** Moves the flag and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
 export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot {
   const held = shownShot(open, shot);
-  putFlag(open, flag, 'following');
+  putFlag(open, flag, 'following', held.choice.from.at);
   const choice = open.study.ask(held.choice.from);
   if (choice === undefined) throw new Error(`nothing can be played from ${held.choice.from.lie}`);
   const later = open.plan.shots.slice(shot + 1).flatMap((s) => s.choice.answer.nudges);
@@ -37,9 +37,9 @@ export async function settleFlag(
 }
 
 /** The choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands. */
-function putFlag(open: OpenHole, flag: PlanePoint, grade: Grade): void {
+function putFlag(open: OpenHole, flag: PlanePoint, grade: Grade, from?: PlanePoint): void {
   open.settled = false;
-  open.study.moveFlag(flag, grade);
+  open.study.moveFlag(flag, grade, from);
   open.plan = { ...open.plan, solution: open.study.solution };
 }
 
