@@ -14,7 +14,7 @@ export interface Sql {
 export interface Database extends Sql {
   /** Where it is, as a person would say it. */
   readonly place: string;
-  /** All or nothing. */
+  /** All or nothing. The work uses the statements it is given: a call of the database itself would wait for it for ever. */
   transaction<T>(work: (sql: Sql) => Promise<T>): Promise<T>;
   /** Throws `DiskFull` when so many bytes more could not be written with some to spare. */
   assertRoom(bytes: number): void;
