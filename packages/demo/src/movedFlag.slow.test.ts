@@ -91,7 +91,7 @@ describe.each(['4', '7', '9'])('hole %s', (name) => {
       }
       const [ours] = study.solution.best(from, 0.05);
       const [best] = fresh.solution.best(from, 0.05);
-      expect(Math.abs(ours!.strokes - best!.strokes), JSON.stringify(from)).toBeLessThan(0.012);
+      expect(Math.abs(ours!.strokes - best!.strokes)).toBeLessThan(0.012);
       expect(fresh.solution.strokesOf(from, ours!) - best!.strokes).toBeLessThan(0.006);
     }
   });
