@@ -5,7 +5,7 @@ import { longestTaskMs, TASKS, throttle, workersCpuMs } from './throttled.ts';
 import { answered, contourPrint, figure, handle, openPlan, LONG_MS, seen, stillDrawn, watch } from './watched.ts';
 
 const ANSWERED_MS = 250;
-const ATTEMPTS = 3;
+const ATTEMPTS = 5;
 /** The finger moves so often, this far each time, and this many times. */
 const EVERY_MS = 40;
 const STEP = { x: 2, y: 1 };

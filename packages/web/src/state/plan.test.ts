@@ -37,18 +37,31 @@ describe('a dragged flag', () => {
     expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([{ flag: at(2, 301), shot: 1, grade: 'following' }]);
   });
 
-  it('puts only the newest place while an answer is awaited', async () => {
+  it('has the newest place before the desk at once, and shows what is answered in its order', async () => {
     const { desk, clock, state } = await opened();
-    for (const east of [1, 2, 3, 4]) {
+    for (const east of [1, 2, 3]) {
       state.flagTo(at(east, 300));
       clock.paint();
     }
-    expect(desk.of('moveFlag')).toHaveLength(1);
+    expect(desk.of('moveFlag').map(({ ask }) => (ask as FlagAsk).flag.eastM)).toEqual([1, 2, 3]);
     await desk.of('moveFlag')[0]?.answer(ahead(at(1, 300)));
     expect(state.shot.value?.expectedStrokes).toBe(3.4);
     expect(state.answered.value).toBe('following');
-    expect(state.flag.value).toEqual(at(4, 300));
-    expect(desk.of('moveFlag').map(({ ask }) => (ask as FlagAsk).flag.eastM)).toEqual([1, 4]);
+    expect(state.flag.value).toEqual(at(3, 300));
+    await desk.of('moveFlag')[1]?.answer(undefined);
+    expect(state.answeredFor.value).toEqual(at(1, 300));
+    await desk.of('moveFlag')[2]?.answer(ahead(at(3, 300)));
+    expect(state.answeredFor.value).toEqual(at(3, 300));
+  });
+
+  it('is answered in full only after the quick answer', async () => {
+    const { desk, clock, state } = await opened();
+    state.flagTo(at(1, 300));
+    clock.paint();
+    clock.pass(200);
+    expect(desk.of('moveFlag')).toHaveLength(1);
+    await desk.of('moveFlag')[0]?.answer(ahead(at(1, 300)));
+    expect(desk.of('moveFlag').map(({ ask }) => (ask as FlagAsk).grade)).toEqual(['following', 'settled']);
   });
 
   it('settles 150 ms after the last move, and only then speaks', async () => {

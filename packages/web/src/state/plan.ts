@@ -5,7 +5,7 @@ import type { Behind, FlagAsk, HoleAnswer, PlanDesk, ShotAnswer } from '../asks.
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
 import { summaryWords } from '../words.ts';
 import type { Clock } from './clock.ts';
-import { Latest } from './latest.ts';
+import { Moves } from './moves.ts';
 import type { Light, Open, Start } from './open.ts';
 import { OwnSpot } from './ownSpot.ts';
 import { Pace } from './pace.ts';
@@ -75,7 +75,7 @@ export class PlanState {
 
   private readonly desk: PlanDesk;
   private readonly pace: Pace;
-  private readonly moves: Latest<FlagAsk, ShotAnswer | HoleAnswer>;
+  private readonly moves: Moves<FlagAsk, ShotAnswer | HoleAnswer>;
   private opening = 0;
 
   constructor(desk: PlanDesk, shelf: Shelf, clock: Clock, start: Start) {
@@ -86,7 +86,7 @@ export class PlanState {
     this.units = signal<Units>(start.units);
     this.light = signal<Light>(start.light);
     const failed = (error: unknown): void => this.fail(error);
-    this.moves = new Latest((ask) => desk.moveFlag(ask), {
+    this.moves = new Moves((ask) => desk.moveFlag(ask), {
       got: (answer, ask) => this.moved(answer, ask),
       failed: (error) => {
         this.flag.value = this.hole.value?.flag;
