@@ -44,8 +44,8 @@ const MOVED_MOST_SHARE = 0.05;
 /** What is taken into the sheets after a band: states that have moved by this share of the tolerance, drawn together by direction. */
 const OWED_SHARE = 0.05;
 const FOLLOWING_OWED_SHARE = 0.5;
-/** After a short move they are taken once between, at this band's far edge, and at the end. */
-const TAKEN_BETWEEN_M = 40;
+/** After a short move they are taken at the far edges of two bands and at the end: with one alone, the tee of a long hole drifted by 0.015. */
+const TAKEN_AT_M: readonly number[] = [40, 130];
 const SECTORS = 12;
 /** After the flag has been moved, states as near as this are looked at from scratch; those farther out among the strokes they know. */
 const WIDE_M = 60;
@@ -164,7 +164,7 @@ export class Sweeps implements Solving {
       if (this.next === 'moved') this.sinceWideM = 0;
       for (const band of reached) {
         this.spoil(this.bands.indexOf(band), this.work(band, this.next));
-        if (this.next === 'followed' && band.toM !== TAKEN_BETWEEN_M && band !== reached.at(-1)) continue;
+        if (this.next === 'followed' && !TAKEN_AT_M.includes(band.toM) && band !== reached.at(-1)) continue;
         this.take(tolerance * FOLLOWING_OWED_SHARE, this.next !== 'followed');
       }
       this.next = 'known';
