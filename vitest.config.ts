@@ -1,6 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
-/** Two projects: `unit` stays well under a minute; `slow` holds calibration samples and fuzzing. Tests stand beside what they test. */
+/**
+ * Two projects: `unit` stays well under a minute, so its files share one load of the modules; `slow` holds calibration samples and fuzzing. Tests stand
+ * beside what they test.
+ */
 export default defineConfig({
   test: {
     projects: [
@@ -10,6 +13,7 @@ export default defineConfig({
           include: ['packages/*/src/**/*.test.ts', 'bench/src/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/*.slow.test.ts', '**/node_modules/**'],
           testTimeout: 20_000,
+          isolate: false,
         },
       },
       {
