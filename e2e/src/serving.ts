@@ -9,10 +9,12 @@ export interface RunningLeeway {
   stop(): Promise<void>;
 }
 
-/** Starts the server and waits for the line that says where it is. */
-export async function startLeeway(): Promise<RunningLeeway> {
+/** Starts the server, on the demo unless the options say otherwise, and waits for the line that says where it is. */
+export async function startLeeway(options: readonly string[] = []): Promise<RunningLeeway> {
   const leeway = fileURLToPath(new URL('../../packages/cli/bin/leeway.js', import.meta.url));
-  const server = spawn(process.execPath, [leeway, 'serve', '--port', '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const server = spawn(process.execPath, [leeway, 'serve', '--port', '0', ...options], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
   for await (const line of createInterface({ input: server.stdout })) {
     const address = /http:\S+/.exec(line)?.[0];
     if (address === undefined) continue;
