@@ -62,7 +62,7 @@ export const WORDS = {
   moveSpot: 'Move the spot',
   flagBack: 'Flag as it was',
   giveUpSpot: 'Give up your spot',
-  dragFlag: 'Drag the flag',
+  dragFlag: 'drag the flag or the spot',
   tapFlag: 'Tap the place of the flag on the chart. Escape leaves it.',
   tapSpot: 'Tap the place of your spot on the chart. Escape leaves it.',
   lags: 'The choice for the moved flag is being worked out.',

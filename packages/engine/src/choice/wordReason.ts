@@ -3,7 +3,7 @@ import type { Option } from '../player/option.ts';
 import type { Because } from './explain.ts';
 import type { Choice } from './choose.ts';
 import type { Reason } from './reason.ts';
-import type { ShownStroke } from './shown.ts';
+import type { Contender, ShownStroke } from './shown.ts';
 import type { StartLine } from './startLine.ts';
 import { bearingRad, offsetOf } from './view.ts';
 import {
@@ -35,9 +35,7 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
       const other = reason.plain.shown;
       const head = `${capital(optionWords(answer.priced.option))}, at a spot ${where}: ${strokesWords(answer.strokes)}`;
       const whose = `of this player's ${ballsWords(other.priced.option)}`;
-      const same = other.priced.option === answer.priced.option;
-      const wayOf = same ? '' : ` with the ${optionWords(other.priced.option)}`;
-      return `${head}; ${plainWords(reason.plain.kind)}${wayOf} ${strokesWords(other.strokes)}, because ${wordBecause(reason.because, whose, units)}.`;
+      return `${head}; ${plainWords(reason.plain.kind)}${wayOf(other, answer)} ${strokesWords(other.strokes)}, because ${wordBecause(reason.because, whose, units)}.`;
     }
     case 'plain tie': {
       const costs = reason.plain.shown.strokes - answer.strokes;
@@ -46,7 +44,7 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
         costs < TIE_STROKES
           ? `under ${strokesWords(TIE_STROKES)} apart`
           : 'what is known of the player cannot tell them apart';
-      return `${capital(plainWords(reason.plain.kind))} with the ${optionWords(reason.plain.shown.priced.option)} is a tie: ${figures}, ${why}.`;
+      return `${capital(plainWords(reason.plain.kind))}${wayOf(reason.plain.shown, answer)} is a tie: ${figures}, ${why}.`;
     }
     case 'depth': {
       const other = reason.dear === 'short' ? 'long' : 'short';
@@ -66,6 +64,12 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
     case 'leans on unmapped':
       return 'No stroke from here has its spot on mapped ground; map more of the hole before relying on this.';
   }
+}
+
+/** With which club, where it is not the choice's own: " with the three-quarter 7-iron". */
+function wayOf({ priced }: Contender, answer: Contender): string {
+  const { option } = priced;
+  return option === answer.priced.option ? '' : ` with the ${option.swing} ${clubWords(option.club)}`;
 }
 
 /** Many of one stroke: "8-irons", "balls with the PW, half". */

@@ -4,7 +4,6 @@ import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { FRAME_PX, toPaper } from '../plane/placing.ts';
 import type { PlanState } from '../state/plan.ts';
-import { WORDS } from '../words.ts';
 import { BallSign, FlagSign, Triangle } from './Sign.tsx';
 
 /** Flag line, ball, spot and flag, drawn over the picture so that they move at once. The chart's description tells them in words. */
@@ -25,7 +24,6 @@ export function Overlay({ state }: { readonly state: PlanState }) {
   });
   const { widthPx: w, heightPx: h } = state.sheets.size.value;
   const hasOwn = own.value !== undefined;
-  const hint = !state.flagWasMoved.value && state.sheets.picture.value !== undefined;
   return (
     <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true">
       <clipPath id="inside">
@@ -44,7 +42,6 @@ export function Overlay({ state }: { readonly state: PlanState }) {
         </Placed>
         <Placed at={flag}>
           <FlagSign />
-          {hint ? <Hint at={flag} widthPx={w} /> : undefined}
         </Placed>
       </g>
     </svg>
@@ -66,15 +63,5 @@ function Placed({
     <g transform={transform} visibility={visibility}>
       {children}
     </g>
-  );
-}
-
-/** A word at the flag for whoever has not moved it yet, on the side where the sheet has room. */
-function Hint({ at, widthPx }: { readonly at: ReadonlySignal<Xy | undefined>; readonly widthPx: number }) {
-  const left = (at.value?.x ?? 0) > widthPx - 140;
-  return (
-    <text class="hint" x={left ? -10 : 20} y="-34" text-anchor={left ? 'end' : 'start'}>
-      {WORDS.dragFlag}
-    </text>
   );
 }

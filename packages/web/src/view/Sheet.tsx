@@ -30,6 +30,9 @@ export function Sheet({ state }: { readonly state: PlanState }) {
         <Overlay state={state} />
         <Handle state={state} grip={grip} which="spot" />
         <Handle state={state} grip={grip} which="flag" />
+        {state.flagWasMoved.value || state.sheets.picture.value === undefined ? undefined : (
+          <p class="hint">{WORDS.dragFlag}</p>
+        )}
         {state.drawing.value && !waits ? (
           <p class="waits late" role="status">
             {drawingWords(state.index.value)}
