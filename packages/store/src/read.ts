@@ -12,7 +12,7 @@ export interface Asked<K extends Kind> {
   readonly most?: number;
 }
 
-const NOT_SUPERSEDED =
+export const NOT_SUPERSEDED =
   'NOT EXISTS (SELECT 1 FROM leeway.record AS later WHERE later.owner = r.owner AND later.supersedes = r.id)';
 const NO_LIMIT = 2 ** 31 - 1;
 
