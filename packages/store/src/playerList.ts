@@ -32,10 +32,7 @@ export async function playerList(store: Store): Promise<readonly ListedPlayer[]>
     [JSON.stringify(KIND_NAMES)],
   );
   const latest = new Map(rows.map(({ owner, latest: text }) => [owner, JSON.parse(text) as readonly Latest[]]));
-  const profiles = (await openRows(
-    store,
-    rows.map(({ latest: _, ...row }) => row),
-  )) as readonly Kept<StoredRecord<'profile'>>[];
+  const profiles = (await openRows(store, rows)) as readonly Kept<StoredRecord<'profile'>>[];
   const byOwner = new Map(profiles.map((profile) => [profile.owner, profile]));
   return [...byOwner.values()].map((profile) => ({ profile, latest: latest.get(profile.owner) ?? [] }));
 }

@@ -34,6 +34,14 @@ export const list = <K extends Kind>(store: Store, asked: Asked<K>): Promise<rea
 export const current = <K extends Kind>(store: Store, asked: Asked<K>): Promise<readonly Kept<StoredRecord<K>>[]> =>
   ofKind(store, asked, `AND ${NOT_SUPERSEDED}`);
 
+/** The ids of an owner's current records of a kind with their numbers, unopened: for what a caller holds already. */
+export const currentIds = ({ database }: Store, { owner, kind }: { readonly owner: string; readonly kind: Kind }) =>
+  database.query<{ readonly id: string; readonly seq: number }>(
+    `SELECT r.id, r.seq::float8 AS seq FROM leeway.record AS r
+     WHERE r.owner = $1 AND r.kind = $2 AND ${NOT_SUPERSEDED} ORDER BY r.seq`,
+    [owner, kind],
+  );
+
 async function ofKind<K extends Kind>(
   store: Store,
   { owner, kind, after = 0, most = NO_LIMIT }: Asked<K>,
