@@ -13,6 +13,7 @@ const FLOORS = [
   'ground',
   'day',
   'player',
+  'reach',
   'value',
   'choice',
   'study',

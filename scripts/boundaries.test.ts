@@ -9,6 +9,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 const PLANTED: readonly (readonly [what: string, path: string, text: string, rule: string])[] = [
   ['a later floor', 'engine/src/value/a.ts', `export * from '../choice/x.ts';`, 'no-restricted-imports'],
   ['a type of a later floor', 'engine/src/math/a.ts', `export type * from '../plan/x.ts';`, 'no-restricted-imports'],
+  ['the solver under reach', 'engine/src/reach/a.ts', `export * from '../value/x.ts';`, 'no-restricted-imports'],
+  ['reach under the player', 'engine/src/player/a.ts', `export * from '../reach/x.ts';`, 'no-restricted-imports'],
   ['a later floor, deep', 'engine/src/ground/in/a.ts', `export * from '../../player/x.ts';`, 'no-restricted-imports'],
   ['a later floor in a test', 'engine/src/stats/a.test.ts', `export * from '../value/x.ts';`, 'no-restricted-imports'],
   ['Node in the engine', 'engine/src/math/b.ts', `export * from 'node:fs';`, 'no-restricted-imports'],

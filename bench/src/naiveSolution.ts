@@ -9,6 +9,7 @@ import type {
   Priced,
   Stroke,
 } from '@leeway/engine';
+import { REFERENCE } from '@leeway/engine';
 import { OUT, PENALTY, ROUGH } from './field.ts';
 import { ballsByLie, candidatesFrom, type Naive, type NaiveSettings, solveNaively } from './naive.ts';
 import { cellOf, surfaceOfCell } from './raster.ts';
@@ -33,6 +34,7 @@ export function naiveSolution(ground: HoleGround, player: PlayerModel, settings:
   };
   return {
     ground,
+    day: REFERENCE,
     status: {
       states: naive.status.states,
       options: player.options.length,
@@ -56,6 +58,7 @@ export function naiveSolution(ground: HoleGround, player: PlayerModel, settings:
       know(stroke.option);
       return price(naive, from, stroke, valueOf(from)).strokes;
     },
+    placesOf: (from, stroke) => (know(stroke.option), price(naive, from, stroke, 0)),
     price: (from, stroke) => {
       know(stroke.option);
       return price(naive, from, stroke, valueOf(from));
@@ -150,5 +153,6 @@ function price(naive: Naive, from: BallState, stroke: Stroke, replayStrokes: num
     proximityMedianM: distances[Math.floor(distances.length / 2)] ?? 0,
     lands: finishes,
     finishes,
+    pattern: stroke.option.byLie[from.lie] ?? { parts: [], rest: true },
   };
 }

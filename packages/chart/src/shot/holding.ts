@@ -21,8 +21,7 @@ const STEP_PX = 4;
  */
 export function holdingLines(sheet: Sheet, { choice }: ShotMarks): Mark[] {
   const { priced } = choice.answer;
-  const pattern = priced.option.byLie[choice.from.lie];
-  if (pattern === undefined) return [];
+  const { pattern } = priced;
   const { inner } = sheet;
   const columns = Math.ceil((inner.right - inner.left) / STEP_PX) + 1;
   const rows = Math.ceil((inner.bottom - inner.top) / STEP_PX) + 1;

@@ -40,11 +40,11 @@ export function shotMarks(choice: Choice): ShotMarks {
 function balls(choice: Choice): { good: PlanePoint[]; mishits: PlanePoint[] } {
   const { priced } = choice.answer;
   const { at, lie } = choice.from;
-  const pattern = priced.option.byLie[lie];
+  const { pattern } = priced;
   const good: PlanePoint[] = [];
   const mishits: PlanePoint[] = [];
-  const first = pattern?.parts[0];
-  if (!pattern || !first) return { good, mishits };
+  const first = pattern.parts[0];
+  if (!first) return { good, mishits };
   const runM = runOf(choice);
   const random = randomOf(`${priced.option.club} ${priced.option.swing} ${lie}`);
   for (let i = 0; i < BALLS; i++) {
@@ -61,6 +61,6 @@ function balls(choice: Choice): { good: PlanePoint[]; mishits: PlanePoint[] } {
 /** How far a choice's good strike runs on from where its pattern has it, metres: nought for a pattern of balls at rest. */
 export function runOf({ answer, from }: Choice): number {
   const { priced, spot } = answer;
-  const good = priced.option.byLie[from.lie]?.parts[0];
+  const good = priced.pattern.parts[0];
   return offsetOf(spot, from.at, priced.bearingRad).alongM - (good?.alongM ?? 0);
 }

@@ -80,8 +80,8 @@ export function unflagged(
   const limit = (priced[0]?.strokes ?? 0) + FLAG_STROKES;
   const within = priced.filter((s) => s.strokes < limit);
   const away = distinct(from, within).flatMap((s) => {
-    const pattern = s.priced.option.byLie[from.lie];
-    if (pattern === undefined || s.flagged.length === 0) return [];
+    const { pattern } = s.priced;
+    if (s.flagged.length === 0) return [];
     const runM = distanceM(from.at, s.aim) - (pattern.parts[0]?.alongM ?? 0);
     const reach = reachOf(pattern, runM, from, solution.ground.cautions);
     return turned(solution, from, s, (bearing) => reach(bearing).length === 0, limit);

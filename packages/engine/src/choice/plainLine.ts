@@ -23,9 +23,10 @@ const SHORT_M = 8;
 const shortfallM = (good: NormalPart): number => Math.max(SHORT_M, SHORT_SD * good.sdAlongM);
 
 /** The options that are played at a flag: those that reach it, and those as near to it as the nearest. None when nothing reaches. */
-function atFlagOptions(from: BallState, options: readonly Option[], toFlagM: number): Option[] {
+function atFlagOptions(solution: HoleSolution, from: BallState, options: readonly Option[], toFlagM: number): Option[] {
+  const atFlag = bearingRad(from.at, solution.ground.flag);
   const all = options.flatMap((option) => {
-    const good = goodStrike(from, { option });
+    const good = goodStrike(solution, from, { option, bearingRad: atFlag });
     return good === undefined ? [] : [{ option, good }];
   });
   if (all.every(({ good }) => good.alongM + shortfallM(good) < toFlagM)) return [];
@@ -46,7 +47,7 @@ export function plainLine(
   answerM: number,
 ): PlainLine | undefined {
   const { flag } = solution.ground;
-  const reaching = atFlagOptions(from, options, distanceM(from.at, flag));
+  const reaching = atFlagOptions(solution, from, options, distanceM(from.at, flag));
   if (reaching.length > 0) {
     const atFlag = bearingRad(from.at, flag);
     const shown = cheapest(
@@ -57,7 +58,7 @@ export function plainLine(
     return shown === undefined ? undefined : { kind: 'flag', shown };
   }
   const strokes = options.flatMap((option): Stroke[] => {
-    const alongM = goodStrike(from, { option })?.alongM;
+    const alongM = goodStrike(solution, from, { option, bearingRad: bearingRad(from.at, flag) })?.alongM;
     const middle =
       alongM === undefined || alongM < FAR_SHARE * answerM ? undefined : middleOfFairway(solution, from.at, alongM);
     return middle === undefined ? [] : [{ option, bearingRad: bearingRad(from.at, middle) }];

@@ -3,7 +3,7 @@ import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Priced, Stroke } from '../value/solution.ts';
 import { reachOf } from './caution.ts';
 import { type Nudge, nudgesOf } from './doubt.ts';
-import { goodStrike, offsetOf, placeAt } from './view.ts';
+import { offsetOf, placeAt } from './view.ts';
 
 /** A stroke priced for showing: where the player points, where the good strike's mean finishes, and what is doubtful or unwise about it. */
 export interface ShownStroke {
@@ -33,16 +33,14 @@ export function contend(solution: HoleSolution, from: BallState, stroke: Stroke)
   const priced = solution.price(from, stroke);
   const { bearingRad } = stroke;
   const { alongM } = offsetOf(priced.finishes, from.at, bearingRad);
-  const pattern = stroke.option.byLie[from.lie];
-  const runM = alongM - (goodStrike(from, stroke)?.alongM ?? alongM);
+  const { pattern } = priced;
+  const runM = alongM - (pattern.parts[0]?.alongM ?? alongM);
   return {
     priced,
     strokes: priced.strokes,
     aim: placeAt(from.at, bearingRad, alongM),
     spot: priced.finishes,
     flagged:
-      pattern === undefined || solution.ground.cautions.length === 0
-        ? []
-        : reachOf(pattern, runM, from, solution.ground.cautions)(bearingRad),
+      solution.ground.cautions.length === 0 ? [] : reachOf(pattern, runM, from, solution.ground.cautions)(bearingRad),
   };
 }

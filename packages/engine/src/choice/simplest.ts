@@ -2,7 +2,6 @@ import type { Option } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 import { isTie } from './doubt.ts';
-import { finishOf } from './finish.ts';
 import { middleOfFairway } from './plainLine.ts';
 import { contend, type ShownStroke, withNudges } from './shown.ts';
 import { centroid } from '../geometry/polygon.ts';
@@ -46,7 +45,7 @@ function plainestOf(
 ): ShownStroke | undefined {
   const best = option === answer.priced.option ? answer.priced : solution.bestOf(from, option);
   if (best === undefined || best.strokes > answer.strokes + WITHIN_STROKES) return undefined;
-  const finish = finishOf(solution, from, best);
+  const finish = solution.placesOf(from, best)?.finishes;
   if (finish === undefined) return undefined;
   const mark = markOf(solution, from, distanceM(from.at, finish));
   const turn = turnRad(best.bearingRad, bearingRad(from.at, mark));

@@ -1,7 +1,7 @@
 import { distanceM } from '../geometry/segment.ts';
 import type { NormalPart } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
-import type { BallState, Stroke } from '../value/solution.ts';
+import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 
 /** Metres on along a bearing, and to the right of it. */
 export interface Offset {
@@ -34,9 +34,9 @@ export const turnRad = (from: number, to: number): number => {
   return turn > Math.PI ? turn - 2 * Math.PI : turn <= -Math.PI ? turn + 2 * Math.PI : turn;
 };
 
-/** The good strike's part of a stroke's pattern from a lie; `undefined` if the option is not played from it. */
-export const goodStrike = (from: BallState, stroke: Pick<Stroke, 'option'>): NormalPart | undefined =>
-  stroke.option.byLie[from.lie]?.parts[0];
+/** The good strike's part of a stroke's pattern as it flies today; `undefined` if the option is not played from the lie. */
+export const goodStrike = (solution: HoleSolution, from: BallState, stroke: Stroke): NormalPart | undefined =>
+  solution.placesOf(from, stroke)?.pattern.parts[0];
 
 /** Points along a line no more than `stepM` apart, its corners among them. */
 export function alongLine(points: readonly PlanePoint[], closed: boolean, stepM: number): PlanePoint[] {

@@ -2,7 +2,8 @@ import { BALL_RADIUS_M } from './aerodynamics.ts';
 import type { Launch } from './launch.ts';
 
 /** How high a player hits this club against players of the same speed: a word that a coach can give without a measurement. */
-export type FlightTag = 'low' | 'normal' | 'high';
+export const FLIGHT_TAGS = ['low', 'normal', 'high'] as const;
+export type FlightTag = (typeof FLIGHT_TAGS)[number];
 
 /** How far a launch is moved from the family's own: degrees added, and a factor on the spin. */
 export interface LaunchShift {

@@ -20,7 +20,7 @@ export const CLOUDS_PARTS = 0;
 
 /**
  * A part: the level its clouds read, the one they read near the flag instead, how many groups of four clouds and how many single ones
- * after them, and the width of a cloud in metres.
+ * after them, the width of a cloud in metres, and how far all of them are moved along and across: what the day does down this line.
  */
 export const PART_BYTES = 32;
 export const PART_LEVEL = 0;
@@ -28,6 +28,8 @@ export const PART_NEAR = 4;
 export const PART_GROUPS = 8;
 export const PART_SINGLES = 12;
 export const PART_SD_M = 16;
+export const PART_MOVED_ALONG = 20;
+export const PART_MOVED_ACROSS = 24;
 
 /** Four clouds: four weights, four metres along, four metres across. */
 export const GROUP_BYTES = 48;

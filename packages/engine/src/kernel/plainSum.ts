@@ -13,6 +13,8 @@ import {
   PART_BYTES,
   PART_GROUPS,
   PART_LEVEL,
+  PART_MOVED_ACROSS,
+  PART_MOVED_ALONG,
   PART_NEAR,
   PART_SD_M,
   PART_SINGLES,
@@ -56,6 +58,10 @@ export function plainSum(
     const far = ints[(part + PART_LEVEL) >> 2]!;
     const near = ints[(part + PART_NEAR) >> 2]!;
     const sdM = room[(part + PART_SD_M) >> 2]!;
+    const movedA = room[(part + PART_MOVED_ALONG) >> 2]!;
+    const movedR = room[(part + PART_MOVED_ACROSS) >> 2]!;
+    const fromU = u + (movedA * sin + movedR * cos);
+    const fromV = v + (movedA * cos - movedR * sin);
     const grouped = 4 * ints[(part + PART_GROUPS) >> 2]!;
     const count = grouped + ints[(part + PART_SINGLES) >> 2]!;
     const single = group + grouped * (GROUP_BYTES / 16);
@@ -65,8 +71,8 @@ export function plainSum(
       const w = room[k]!;
       const a = room[k + step]!;
       const r = room[k + 2 * step]!;
-      const x = u + a * sin + r * cos;
-      const y = v + a * cos - r * sin;
+      const x = fromU + a * sin + r * cos;
+      const y = fromV + a * cos - r * sin;
       const level = near !== 0 && x > nearU0 && x < nearU1 && y > nearV0 && y < nearV1 ? near : far;
       const perM = room[(level + LEVEL_PER_M) >> 2]!;
       const columns = ints[(level + LEVEL_COLUMNS) >> 2]!;
@@ -95,7 +101,7 @@ export function plainSum(
         const low = (wet >> 2) + at;
         const high = low + columns;
         const share = w00 * room[low]! + w10 * room[low + 1]! + w01 * room[high]! + w11 * room[high + 1]!;
-        if (share > 0) note(room, ints, out, share, least, a, r, sdM);
+        if (share > 0) note(room, ints, out, share, least, a + movedA, r + movedR, sdM);
       }
     }
     group = single + (count - grouped) * (SINGLE_BYTES / 4);

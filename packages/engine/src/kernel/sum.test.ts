@@ -16,6 +16,8 @@ import {
   PART_BYTES,
   PART_GROUPS,
   PART_LEVEL,
+  PART_MOVED_ACROSS,
+  PART_MOVED_ALONG,
   PART_NEAR,
   PART_SD_M,
   PART_SINGLES,
@@ -58,6 +60,7 @@ interface Part {
   readonly far: Level;
   readonly near: Level | undefined;
   readonly sdM: number;
+  readonly moved: readonly [along: number, across: number];
   readonly clouds: readonly Cloud[];
 }
 
@@ -109,6 +112,7 @@ function randomCase(random: Random): Case {
     far: randomLevel(random),
     near: random.next() < 0.5 ? randomLevel(random) : undefined,
     sdM: 1 + random.below(8),
+    moved: random.next() < 0.5 ? [0, 0] : [12 * random.normal(), 8 * random.normal()],
     clouds: Array.from({ length: random.below(15) }, () => ({
       weight: random.next() / 20,
       along: 30 + spread * random.normal(),
@@ -166,6 +170,8 @@ function summed(make: MakeKernel, { parts, u, v, bearing }: Case): Total {
     setInt(record + PART_GROUPS, grouped / 4);
     setInt(record + PART_SINGLES, part.clouds.length - grouped);
     set(record + PART_SD_M, part.sdM);
+    set(record + PART_MOVED_ALONG, part.moved[0]);
+    set(record + PART_MOVED_ACROSS, part.moved[1]);
     part.clouds.forEach((cloud, n) => {
       const figures = [cloud.weight, cloud.along, cloud.across];
       figures.forEach((x, k) => set(n < grouped ? at + 16 * k + 4 * (n % 4) : at + 4 * k, x));
@@ -191,8 +197,9 @@ function byDefinition({ parts, u, v, bearing }: Case): Total {
   const figures = [0, 0, 0, 0, 0];
   const wet: Wet[] = [];
   const put = (k: number, x: number): void => void (figures[k] = (figures[k] ?? 0) + x);
-  for (const { far, near, sdM, clouds } of parts) {
-    for (const cloud of clouds) {
+  for (const { far, near, sdM, clouds, moved } of parts) {
+    for (const still of clouds) {
+      const cloud = { ...still, along: still.along + moved[0], across: still.across + moved[1] };
       const x = u + cloud.along * Math.sin(bearing) + cloud.across * Math.cos(bearing);
       const y = v + cloud.along * Math.cos(bearing) - cloud.across * Math.sin(bearing);
       const level = near !== undefined && x > NEAR.u0 && x < NEAR.u1 && y > NEAR.v0 && y < NEAR.v1 ? near : far;

@@ -1,3 +1,4 @@
+import type { FlightTag } from '../flight/family.ts';
 import type { Lie } from '../quantity/lies.ts';
 import type { NormalPart, PuttingRow } from './option.ts';
 
@@ -23,6 +24,8 @@ export interface PlayerFile {
 export interface ClubInBag {
   readonly name: string;
   readonly loftDeg?: number;
+  /** How high the player hits it against players of the same speed: what a coach sees without a measurement. */
+  readonly flight?: FlightTag;
   /** The full swing's good carry as the player believes it. */
   readonly claimedCarryM?: number;
   /** In-between swings that the player owns; the full swing is always owned. */

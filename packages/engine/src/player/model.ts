@@ -2,6 +2,7 @@ import { RAD_PER_DEG } from '../quantity/units.ts';
 import { MISHIT_COUNT, SD_BIAS_DEG, SD_LOG_SPREAD } from '../stats/twoPart.ts';
 import type { Lie } from '../quantity/lies.ts';
 import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
+import { clubFlight } from './clubFlight.ts';
 import type { ClubInBag, PlayerFile, PuttingParameters, StoredFit, StoredPattern } from './file.ts';
 import { knownCarries } from './knownCarries.ts';
 import { carryBelief } from './ladder.ts';
@@ -120,6 +121,7 @@ function optionOf(file: PlayerFile, s: ClubSwing): Option {
     swing: s.swing,
     evidence,
     full: isFullSwing(s.swing),
+    ...clubFlight(s.club),
     byLie: byLie(file, s.club, played),
     doubt,
   };

@@ -1,3 +1,4 @@
+import type { FlightTag } from '../flight/family.ts';
 import type { Lie } from '../quantity/lies.ts';
 
 /** One normal part of a pattern: metres forward along the aim line and to the right of it. */
@@ -34,12 +35,20 @@ export interface PatternDoubt {
 /** Where a pattern came from: stated outright, fitted to balls, a claimed carry on the prior, the prior alone, or the short game's prior. */
 export type Evidence = 'stated' | 'fitted' | 'claimed' | 'prior' | 'short game';
 
+/** What is known of how a club's ball flies: its loft, and how high the player hits it against players of the same speed. */
+export interface ClubFlight {
+  readonly loftDeg: number;
+  readonly tag?: FlightTag;
+}
+
 /** A club and swing that the player owns, from each lie it can be played from. */
 export interface Option {
   readonly club: string;
   readonly swing: string;
   readonly evidence: Evidence;
   readonly full: boolean;
+  /** When absent, a usual loft for a club of this name. */
+  readonly flight?: ClubFlight;
   readonly byLie: { readonly [L in Lie]?: Pattern };
   readonly doubt: PatternDoubt;
 }

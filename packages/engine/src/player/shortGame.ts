@@ -3,6 +3,7 @@ import { RAD_PER_DEG, YARD_M } from '../quantity/units.ts';
 import { MISHIT_DIRECTION_SPREAD, SHORT_HALVES, SHORT_SHARE, THIN_PART } from '../stats/mishit.ts';
 import { MISHIT_COUNT, SD_LOG_SPREAD } from '../stats/twoPart.ts';
 import { readClub } from './club.ts';
+import { flightOfClub } from './clubFlight.ts';
 import type { ClubInBag, PlayerFile, ShortGameParameters } from './file.ts';
 import { shortEffectOf } from './lieEffect.ts';
 import type { NormalPart, Option, Pattern } from './option.ts';
@@ -26,6 +27,7 @@ export function shortGameOptions(file: PlayerFile, bag: readonly ClubInBag[], be
   const lofted = nearestLoft(bag, 56);
   if (chipper === undefined || lofted === undefined) return [];
   const level = shortGameLevel(file);
+  const swung = (club: string): Pick<Option, 'club' | 'flight'> => ({ club, ...flightOfClub(file, club) });
   return rungs(unitM, belowM).flatMap((length) => {
     const lengthM = length * unitM;
     const parts = shortParts(level, lengthM);
@@ -34,8 +36,8 @@ export function shortGameOptions(file: PlayerFile, bag: readonly ClubInBag[], be
     const base = { evidence: 'short game', full: false, doubt: doubtOf(level, lengthM) } as const;
     const grass = { tee: atRest(parts), fairway: atRest(parts), rough: from('rough'), recovery: from('recovery') };
     return [
-      { ...base, club: kind === 'chip' ? chipper : lofted, swing: `${kind} ${length} ${unit}`, byLie: grass },
-      { ...base, club: lofted, swing: `sand shot ${length} ${unit}`, byLie: { bunker: from('bunker') } },
+      { ...base, ...swung(kind === 'chip' ? chipper : lofted), swing: `${kind} ${length} ${unit}`, byLie: grass },
+      { ...base, ...swung(lofted), swing: `sand shot ${length} ${unit}`, byLie: { bunker: from('bunker') } },
     ];
   });
 }

@@ -1,5 +1,6 @@
 import { LIES, type Lie } from '../quantity/lies.ts';
 import { isFullSwing, readClub } from './club.ts';
+import { flightOfClub } from './clubFlight.ts';
 import type { PlayerFile, StoredPattern } from './file.ts';
 import { effectOf } from './lieEffect.ts';
 import type { Option, Pattern, PatternDoubt } from './option.ts';
@@ -30,7 +31,9 @@ export function statedOptions(file: PlayerFile): readonly Option[] {
     if (first === undefined) return [];
     const { club, swing } = first;
     const byLie = patterns.some((p) => p.lie !== undefined) ? statedByLie(patterns) : everyLie(file, first);
-    return [{ club, swing, evidence: 'stated', full: isFullSwing(swing), byLie, doubt: CERTAIN }];
+    return [
+      { club, swing, evidence: 'stated', full: isFullSwing(swing), ...flightOfClub(file, club), byLie, doubt: CERTAIN },
+    ];
   });
 }
 

@@ -1,4 +1,5 @@
 import { choose, type Choice } from '../choice/choose.ts';
+import { type Day, REFERENCE } from '../day/day.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
@@ -13,13 +14,17 @@ export class Study {
   readonly player: PlayerModel;
   private open: OpenHole;
 
-  constructor(ground: HoleGround, player: PlayerModel) {
+  constructor(ground: HoleGround, player: PlayerModel, day: Day = REFERENCE) {
     this.player = player;
-    this.open = new OpenHole(ground, player);
+    this.open = new OpenHole(ground, player, day);
   }
 
   get ground(): HoleGround {
     return this.open.solution.ground;
+  }
+
+  get day(): Day {
+    return this.solution.day;
   }
 
   get solution(): HoleSolution {
@@ -33,7 +38,12 @@ export class Study {
   moveFlag(flag: PlanePoint, grade: Grade = 'settled', from?: PlanePoint): void {
     const ground: HoleGround = { ...this.ground, flag, flagFrom: 'given' };
     if (this.open.holds(flag)) this.open.moveFlag(ground, grade, from);
-    else this.open = new OpenHole(ground, this.player);
+    else this.open = new OpenHole(ground, this.player, this.day);
+  }
+
+  /** Takes another day: its wind, air and ground. The hole is solved from scratch. */
+  turnWind(day: Day): void {
+    this.open = new OpenHole(this.ground, this.player, day);
   }
 
   /** The choice from a state; `undefined` when nothing can be played from its lie. */

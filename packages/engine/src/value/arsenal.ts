@@ -1,8 +1,12 @@
-import type { Pattern, PlayerModel } from '../player/option.ts';
+import type { Option, Pattern, PlayerModel } from '../player/option.ts';
 import { runM } from '../player/run.ts';
 import type { Lie } from '../quantity/lies.ts';
+import { RUNS_ON } from '../reach/clubToday.ts';
+import type { HeightAt } from '../reach/patternToday.ts';
+import type { Reach } from '../reach/reach.ts';
 import { cloudsOf, COARSE, FINE, MIDDLE, type Clouds, type Split } from './cloud.ts';
 import { BUNKER, FAIRWAY, PENALTY, RECOVERY, ROUGH, TEE } from './raster.ts';
+import { WeaponToday } from './weaponToday.ts';
 
 /** The lies that a ball can be played from, as raster codes. */
 export const LIE_CODES: { readonly [L in Lie]: number } = {
@@ -13,9 +17,6 @@ export const LIE_CODES: { readonly [L in Lie]: number } = {
   recovery: RECOVERY,
   penalty: PENALTY,
 };
-
-/** Surfaces that a pitched ball runs on, in this order; it stays where it pitches in sand, in a penalty area and out of bounds. */
-export const RUNS_ON = ['green', 'fairway', 'rough'] as const;
 
 /** One stroke a player owns, from one lie, ready to be evaluated. */
 export interface Weapon {
@@ -32,7 +33,31 @@ export interface Weapon {
   /** Run class of each part, and how much farther than its class each part runs on a fairway, metres. */
   readonly runClass: Uint8Array;
   readonly furtherM: Float64Array;
+  /** What the day does to it, by its line; `undefined` on the reference day. */
+  readonly today: WeaponToday | undefined;
 }
+
+/** What strokes of a hole are made ready with. */
+export interface Making {
+  /** Whether any penalty area is on the map. */
+  readonly water: boolean;
+  /** Where strokes go on another day than the reference day, the bearing of the frame's v axis, and the ground's heights unless it is level. */
+  readonly reach: Reach | undefined;
+  readonly axisRad: number;
+  readonly heightAt: HeightAt | undefined;
+}
+
+type PlayedOption = Pick<Option, 'club' | 'flight'>;
+
+const todayOf = (
+  option: PlayedOption,
+  pattern: Pattern,
+  { reach, axisRad, heightAt }: Making,
+): WeaponToday | undefined => reach && new WeaponToday(reach.of(option, pattern), axisRad, heightAt);
+
+/** Distance from the flag that a stroke's good strike goes, played down a line of the play frame. */
+export const reachDown = (w: Weapon, bearing: number): number =>
+  w.today === undefined ? w.reachM : w.reachM + w.today.furtherM(bearing);
 
 /** A stroke worth a closer look from some state: bearing in the play frame, and the strokes last found for it. */
 export interface Lead {
@@ -49,19 +74,22 @@ export type Runs = readonly [number, number, number];
 
 const NO_RUN: Runs = [0, 0, 0];
 
-const runsOf = (pattern: Pattern): Runs[] =>
-  pattern.parts.map((part) =>
-    pattern.rest ? NO_RUN : (RUNS_ON.map((surface) => runM(part.alongM, surface)) as [number, number, number]),
-  );
+const runsOf = (pattern: Pattern, today?: WeaponToday): Runs[] =>
+  pattern.parts.map((part, p) => {
+    if (pattern.rest) return NO_RUN;
+    const usual = (surface: (typeof RUNS_ON)[number], s: number): number =>
+      today === undefined ? runM(part.alongM, surface) : today.meanRunsM[RUNS_ON.length * p + s]!;
+    return RUNS_ON.map(usual) as [number, number, number];
+  });
 
 /** Runs up to so many times the shortest of a class, or so much longer, are solved for together; each keeps its own length on a fairway. */
 const SAME_RUN_TIMES = 2.2;
 const SAME_RUN_M = 1;
 
 /** The different runs of a player's patterns, drawn together into a few classes. The first is none at all. */
-export function runClassesOf(player: PlayerModel): Runs[] {
+export function runClassesOf(player: PlayerModel, making: Making): Runs[] {
   const all = player.options
-    .flatMap((o) => Object.values(o.byLie).flatMap(runsOf))
+    .flatMap((o) => Object.values(o.byLie).flatMap((pattern) => runsOf(pattern, todayOf(o, pattern, making))))
     .filter((r) => r[1] > 0)
     .sort((a, b) => a[1] - b[1]);
   const classes: Runs[] = [NO_RUN];
@@ -80,18 +108,22 @@ export function runClassesOf(player: PlayerModel): Runs[] {
 /** Where a ball crossed into water depends on its own line, so clouds stay small where there is water. */
 const WIDEST_BY_WATER_M = 6;
 
+/** `option` is the place in `player.options`; -1 for one that is only asked about. */
 export function weaponOf(
   option: number,
+  played: PlayedOption,
   pattern: Pattern,
-  water: boolean,
+  making: Making,
   classes: readonly Runs[],
   rules: 'all' | 'fine only' = 'all',
 ): Weapon {
+  const { water } = making;
+  const today = todayOf(played, pattern, making);
   const fine = cloudsOf(pattern.parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
   const other = (split: Split): Clouds => (rules === 'all' ? cloudsOf(pattern.parts, split) : fine);
   const middle = other(water ? { ...MIDDLE, widestM: 1.5 * WIDEST_BY_WATER_M } : MIDDLE);
   const coarse = other(COARSE);
-  const runs = runsOf(pattern);
+  const runs = runsOf(pattern, today);
   const nearest = (r: Runs): number =>
     classes.reduce((best, c, k) => (Math.abs(c[1] - r[1]) < Math.abs(classes[best]![1] - r[1]) ? k : best), 0);
   const runClass = Uint8Array.from(runs, (r) => (r[1] === 0 ? 0 : Math.max(1, nearest(r))));
@@ -102,18 +134,19 @@ export function weaponOf(
     middle,
     coarse,
     reachM: (pattern.parts[0]?.alongM ?? 0) + (runs[0]?.[1] ?? 0),
+    today,
     runsM: Float64Array.from(runs.flat()),
     runClass: classes.length > 1 ? runClass : new Uint8Array(runs.length),
     furtherM: Float64Array.from(runs, (r, p) => r[1] - (classes[classes.length > 1 ? runClass[p]! : 0]?.[1] ?? 0)),
   };
 }
 
-export function arsenalOf(player: PlayerModel, water: boolean, classes: readonly Runs[]): Arsenal {
+export function arsenalOf(player: PlayerModel, making: Making, classes: readonly Runs[]): Arsenal {
   const all = new Map<number, Weapon[]>();
   for (const [lie, code] of Object.entries(LIE_CODES) as [Lie, number][]) {
     const weapons = player.options.flatMap((o, i) => {
       const pattern = o.byLie[lie];
-      return pattern ? [weaponOf(i, pattern, water, classes)] : [];
+      return pattern ? [weaponOf(i, o, pattern, making, classes)] : [];
     });
     if (weapons.length > 0) all.set(code, weapons);
   }

@@ -1,4 +1,4 @@
-import type { Arsenal, Weapon } from './arsenal.ts';
+import { reachDown, type Arsenal, type Weapon } from './arsenal.ts';
 import { WIDTHS_M } from './cloud.ts';
 import { GREEN, OUT, PENALTY, TEE, FAIRWAY, type Raster } from './raster.ts';
 import { puttsAt, type Putts } from './putts.ts';
@@ -91,16 +91,18 @@ function blurred(rest: Float64Array, tables: Float64Array[], lo: number, hi: num
   });
 }
 
-/** Strokes when the shot is aimed so that the good strike comes down on the line to the flag. */
+/** Strokes when the shot is aimed so that the good strike comes down on the line to the flag; the day is the one down the line of play. */
 const straight = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
   const { weight, alongM, acrossM, width, first } = w.fine;
   const bias = w.pattern.parts[0]?.acrossM ?? 0;
+  w.today?.face(0, 0, 0);
   const run = w.runsM[1] ?? 0;
   let sum = 0;
   for (let p = 0; p < width.length; p++) {
     const mean = means[width[p]!]!;
+    const moved = w.today === undefined ? 0 : w.today.alongM[p]!;
     for (let i = first[p]!; i < first[p + 1]!; i++) {
-      const on = distanceM - alongM[i]! - run;
+      const on = distanceM - alongM[i]! - run - moved;
       const off = acrossM[i]! - bias;
       sum += weight[i]! * baselineAt(mean, Math.sqrt(on * on + off * off));
     }
@@ -117,8 +119,9 @@ const OFF_LINE = 24;
  */
 const offLine = (w: Weapon, distanceM: number, means: readonly Float64Array[]): number => {
   const mean = means[w.fine.width[0]!]!;
-  const low = Math.abs(distanceM - w.reachM);
-  const high = Math.min(distanceM + w.reachM, mean.length - 2);
+  const reachM = reachDown(w, 0);
+  const low = Math.abs(distanceM - reachM);
+  const high = Math.min(distanceM + reachM, mean.length - 2);
   let best = Infinity;
   for (let i = 0; i <= OFF_LINE; i++) best = Math.min(best, baselineAt(mean, low + ((high - low) * i) / OFF_LINE));
   return 1 + best;
@@ -166,7 +169,8 @@ function solveBlock(
   for (let d = lo; d <= hi; d += stride) {
     let best = Infinity;
     for (const w of weapons) {
-      if (w.reachM < 0.25 * d || w.reachM > 1.18 * d + 14) continue;
+      const reachM = reachDown(w, 0);
+      if (reachM < 0.25 * d || reachM > 1.18 * d + 14) continue;
       const q = straight(w, d, means);
       if (q < best) best = q;
     }

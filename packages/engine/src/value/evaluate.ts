@@ -65,10 +65,13 @@ export class Evaluator {
     this.fewAlong = 0;
     this.fewAcross = 0;
     const at = shelf.find(clouds);
+    w.today?.face(u, v, bearing);
+    if (w.today !== undefined && at !== 0) shelf.move(at, w.today);
     if (at !== 0) this.add(at, clouds.few, u, v, sin, cos, fromHere);
     else {
       for (let from = 0; from < clouds.count;) {
         from = shelf.lay(w, clouds, from);
+        if (w.today !== undefined) shelf.move(shelf.desk, w.today);
         this.add(shelf.desk, clouds.few, u, v, sin, cos, fromHere);
       }
     }

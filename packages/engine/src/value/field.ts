@@ -1,9 +1,20 @@
 import type { HoleGround } from '../ground/hole.ts';
 import type { Kernel } from '../kernel/kernel.ts';
 import { bestKernel, type MakeKernel, Room } from '../kernel/room.ts';
+import { type Day, REFERENCE } from '../day/day.ts';
 import type { PlanePoint } from '../quantity/points.ts';
-import type { Pattern, PlayerModel } from '../player/option.ts';
-import { arsenalOf, narrowestOf, runClassesOf, weaponOf, type Arsenal, type Runs, type Weapon } from './arsenal.ts';
+import type { Option, Pattern, PlayerModel } from '../player/option.ts';
+import { Reach } from '../reach/reach.ts';
+import {
+  arsenalOf,
+  narrowestOf,
+  runClassesOf,
+  weaponOf,
+  type Arsenal,
+  type Making,
+  type Runs,
+  type Weapon,
+} from './arsenal.ts';
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
 import { WIDTHS_M } from './cloud.ts';
 import { Blur, type Patch } from './blur.ts';
@@ -54,6 +65,7 @@ export class Field {
   readonly raster: Raster;
   /** Whether any penalty area is on the map. */
   readonly water: boolean;
+  readonly day: Day;
   readonly classes: readonly Runs[];
   readonly arsenal: Arsenal;
   readonly putts: Putts;
@@ -68,18 +80,26 @@ export class Field {
   flag = { u: 0, v: 0 };
   private window: Box = { u0: 0, v0: 0, u1: 0, v1: 0 };
   private readonly nearBox: Box;
+  private readonly making: Making;
   /** Baseline and lattice by raster code of the lie. */
   private readonly tables: (Float64Array | undefined)[] = [];
   private readonly meshes: (Lattice | undefined)[] = [];
 
-  constructor(ground: HoleGround, player: PlayerModel, makeKernel: MakeKernel = bestKernel) {
+  constructor(ground: HoleGround, player: PlayerModel, day: Day = REFERENCE, makeKernel: MakeKernel = bestKernel) {
     this.ground = ground;
     this.player = player;
+    this.day = day;
     this.frame = playFrame(ground.ball, ground.flag);
     const painted = paint(ground, this.frame);
     this.water = painted.surface.includes(PENALTY);
-    this.classes = runClassesOf(player);
-    this.arsenal = arsenalOf(player, this.water, this.classes);
+    this.making = {
+      water: this.water,
+      reach: Reach.on(day),
+      axisRad: this.frame.bearingRad,
+      heightAt: undefined,
+    };
+    this.classes = runClassesOf(player, this.making);
+    this.arsenal = arsenalOf(player, this.making, this.classes);
     this.raster = this.arsenal.has(RECOVERY) ? painted : unmappedAsRough(painted);
     this.putts = puttsOf(player.putting);
     this.baseline = baselineOf(this.arsenal, this.putts, this.raster);
@@ -163,8 +183,8 @@ export class Field {
   }
 
   /** Makes ready a stroke that is not in the arsenal; for a single look the fine rule does for all. */
-  arm(option: number, pattern: Pattern, rules: 'all' | 'fine only' = 'all'): Weapon {
-    return weaponOf(option, pattern, this.water, this.classes, rules);
+  arm(place: number, option: Option, pattern: Pattern, rules: 'all' | 'fine only' = 'all'): Weapon {
+    return weaponOf(place, option, pattern, this.making, this.classes, rules);
   }
 
   private makeLattices(middle: Middle): Map<number, Lattice> {

@@ -1,3 +1,4 @@
+import { REFERENCE } from '../day/day.ts';
 import { describe, expect, it } from 'vitest';
 import { plainKernel } from '../kernel/plainKernel.ts';
 import { bestKernel, type MakeKernel } from '../kernel/room.ts';
@@ -15,7 +16,7 @@ const cases: readonly [HoleName, PlayerName][] = [
 describe.each(cases)('%s for %s, by vectors and by the plain loops', (name, who) => {
   const states = referenceSolution(name).states.map((s) => ({ at: { eastM: s.x, northM: s.y }, lie: s.lie }));
   const solved = (make: MakeKernel) => {
-    const field = new Field(referenceHole(name), referencePlayer(who), make);
+    const field = new Field(referenceHole(name), referencePlayer(who), REFERENCE, make);
     const query = new Query(field, solveField(field, PATIENCE));
     return { kind: field.kernel.kind, best: states.map((from) => query.best(from, 0)[0]) };
   };

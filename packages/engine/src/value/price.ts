@@ -1,5 +1,7 @@
+import type { Pattern } from '../player/option.ts';
 import { SURFACES } from '../quantity/lies.ts';
-import { RUNS_ON, type Weapon } from './arsenal.ts';
+import { RUNS_ON } from '../reach/clubToday.ts';
+import type { Weapon } from './arsenal.ts';
 import { ballsFor } from './balls.ts';
 import type { Field } from './field.ts';
 import { puttsAt } from './putts.ts';
@@ -13,23 +15,56 @@ const BIN_M = 0.25;
 /** Areas are counted from `UNMAPPED` on. */
 const FIRST_AREA = UNMAPPED;
 
-/** How far a pitched ball of a part runs on from a raster cell, metres: not at all in sand, in a penalty area or out of bounds. */
-function runOn(field: Field, w: Weapon, part: number, cell: number): number {
-  if (w.pattern.rest) return 0;
-  const code = field.raster.surface[cell]!;
-  const k = code === GREEN ? 0 : code === FAIRWAY || code === TEE ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
-  return k < 0 ? 0 : w.runsM[part * RUNS_ON.length + k]!;
+type From = Pick<Here, 'u' | 'v'>;
+
+/** A stroke as it flies and runs down one line: its parts where they land, their runs on `RUNS_ON`, and which way they run. */
+interface Played {
+  readonly pattern: Pattern;
+  readonly runsM: Float64Array;
+  /** By part: how far the direction of the run turns to the right of the aim line, its sine and cosine; `undefined` for none at all. */
+  readonly runSin: Float64Array | undefined;
 }
 
-/** Where the good strike's mean pitches and where it finishes, for a stroke of a bearing in the play frame. */
-function placesOf(field: Field, here: Here, w: Weapon, bearing: number): Places {
+function playedOf(here: From, w: Weapon, bearing: number): Played {
+  if (w.today === undefined) return { pattern: w.pattern, runsM: w.runsM, runSin: undefined };
+  const today = w.today.facePattern(here.u, here.v, bearing);
+  return { pattern: today.landing(), runsM: today.runsM.slice(), runSin: today.runSin.slice() };
+}
+
+/** How far a pitched ball of a part runs on from a raster cell, metres: not at all in sand, in a penalty area or out of bounds. */
+function runOn(field: Field, { pattern, runsM }: Played, part: number, cell: number): number {
+  if (pattern.rest) return 0;
+  const code = field.raster.surface[cell]!;
+  const k = code === GREEN ? 0 : code === FAIRWAY || code === TEE ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
+  return k < 0 ? 0 : runsM[part * RUNS_ON.length + k]!;
+}
+
+/** The direction that a part runs in: sine and cosine of its bearing in the play frame. */
+function runWay(played: Played, part: number, sin: number, cos: number): readonly [number, number] {
+  if (played.runSin === undefined) return [sin, cos];
+  const right = played.runSin[part]!;
+  const on = Math.sqrt(1 - right * right);
+  return [on * sin + right * cos, on * cos - right * sin];
+}
+
+/** Where the good strike's mean pitches and where it finishes, and the pattern as it lands, for a stroke of a bearing in the play frame. */
+export function placesOf(field: Field, here: From, w: Weapon, bearing: number): Places {
+  return placesPlayed(field, here, playedOf(here, w, bearing), bearing);
+}
+
+function placesPlayed(field: Field, here: From, played: Played, bearing: number): Places {
   const sin = Math.sin(bearing);
   const cos = Math.cos(bearing);
-  const { alongM, acrossM } = w.pattern.parts[0]!;
+  const { alongM, acrossM } = played.pattern.parts[0]!;
   const u = here.u + alongM * sin + acrossM * cos;
   const v = here.v + alongM * cos - acrossM * sin;
-  const run = runOn(field, w, 0, cellAt(field.raster, u, v));
-  return { lands: field.frame.toPlane(u, v), finishes: field.frame.toPlane(u + run * sin, v + run * cos) };
+  const run = runOn(field, played, 0, cellAt(field.raster, u, v));
+  const [onU, onV] = runWay(played, 0, sin, cos);
+  return {
+    lands: field.frame.toPlane(u, v),
+    finishes: field.frame.toPlane(u + run * onU, v + run * onV),
+    pattern: played.pattern,
+  };
 }
 
 /** Balls of a stroke by where they come to rest. */
@@ -49,7 +84,8 @@ interface Tally {
  */
 export function price(field: Field, solved: Solving, here: Here, weapon: Weapon, stroke: Stroke): Priced {
   const bearing = stroke.bearingRad - field.frame.bearingRad;
-  const { chance, cost, surface, distance } = tally(field, solved, here, weapon, bearing);
+  const played = playedOf(here, weapon, bearing);
+  const { chance, cost, surface, distance } = tally(field, solved, here, played, bearing);
   const total = chance.reduce((sum, x) => sum + x, 0);
   const share = (code: number): number => surface[code]! / total;
   const chances: Chances = {
@@ -76,11 +112,11 @@ export function price(field: Field, solved: Solving, here: Here, weapon: Weapon,
     areaChances: byArea(chance),
     areaCosts: byArea(cost),
     ...proximity(distance),
-    ...placesOf(field, here, weapon, bearing),
+    ...placesPlayed(field, here, played, bearing),
   };
 }
 
-function tally(field: Field, solved: Solving, here: Here, weapon: Weapon, bearing: number): Tally {
+function tally(field: Field, solved: Solving, here: Here, played: Played, bearing: number): Tally {
   const { raster } = field;
   const sin = Math.sin(bearing);
   const cos = Math.cos(bearing);
@@ -90,7 +126,8 @@ function tally(field: Field, solved: Solving, here: Here, weapon: Weapon, bearin
   const surface = new Float64Array(SURFACES.length);
   const farthestM = Math.hypot(raster.columns, raster.rows) * raster.stepM;
   const distance = new Float64Array(Math.ceil(farthestM / BIN_M) + 1);
-  weapon.pattern.parts.forEach((p, part) => {
+  played.pattern.parts.forEach((p, part) => {
+    const [onU, onV] = runWay(played, part, sin, cos);
     const balls = ballsFor(p.weight);
     const w = (2 * p.weight) / balls.length;
     const rest = Math.sqrt(Math.max(0, 1 - p.corr * p.corr));
@@ -101,10 +138,10 @@ function tally(field: Field, solved: Solving, here: Here, weapon: Weapon, bearin
       let u = here.u + a * sin + r * cos;
       let v = here.v + a * cos - r * sin;
       let cell = cellAt(raster, u, v);
-      const run = runOn(field, weapon, part, cell);
+      const run = runOn(field, played, part, cell);
       if (run > 0) {
-        u += run * sin;
-        v += run * cos;
+        u += run * onU;
+        v += run * onV;
         cell = cellAt(raster, u, v);
       }
       const code = raster.surface[cell]!;

@@ -55,7 +55,7 @@ export class Query {
     let strokes = Infinity;
     if (weapons.length > 0) {
       strokes = 6;
-      const pool = worthTrying(weapons, field.distanceM(u, v));
+      const pool = worthTrying(weapons, field.distanceM(u, v), field.bearingToFlag(u, v));
       for (let pass = 0; pass < 2; pass++) strokes = cheapest(evaluator, pool, u, v, strokes).strokes;
       for (let k = 0; k < MOST_SCANS; k++) {
         const before = strokes;
@@ -78,7 +78,7 @@ export class Query {
     if (pattern === undefined) return undefined;
     const place = this.field.player.options.indexOf(option);
     const armed = this.field.arsenal.get(lie)?.find((w) => w.option === place);
-    const weapon = armed ?? this.field.arm(place, pattern);
+    const weapon = armed ?? this.field.arm(place, option, pattern);
     known.set(option, weapon);
     return weapon;
   }
@@ -105,11 +105,11 @@ export class Query {
   }
 
   /** A stroke's weapon if there is one; else one for a single look, which is not kept. */
-  private weaponAtAim(option: Option, lie: number): Weapon | undefined {
+  weaponAtAim(option: Option, lie: number): Weapon | undefined {
     const ready = this.weapons.get(lie)?.get(option);
     if (ready !== undefined || this.field.player.options.includes(option)) return ready ?? this.weapon(option, lie);
     const pattern = option.byLie[lieOf(lie)];
-    return pattern && this.field.arm(-1, pattern, 'fine only');
+    return pattern && this.field.arm(-1, option, pattern, 'fine only');
   }
 
   private candidate(option: Option, f: Found, here: Here): Candidate {

@@ -79,8 +79,9 @@ export class Scan {
     if (known !== undefined) return known;
     const { evaluator, u, v, fromHere } = this;
     const { field } = evaluator;
-    const { stepRad, steps } = inRange(weapon, field.distanceM(u, v)) ? NARROW : ROUND;
-    const first = field.bearingToFlag(u, v) - steps * stepRad;
+    const atFlag = field.bearingToFlag(u, v);
+    const { stepRad, steps } = inRange(weapon, field.distanceM(u, v), atFlag) ? NARROW : ROUND;
+    const first = atFlag - steps * stepRad;
     const row = Float64Array.from({ length: 2 * steps + 1 }, (_, i) =>
       evaluator.once(weapon, weapon.middle, u, v, first + i * stepRad, fromHere),
     );

@@ -1,4 +1,4 @@
-import type { Lead, Weapon } from './arsenal.ts';
+import { reachDown, type Lead, type Weapon } from './arsenal.ts';
 import type { Evaluator } from './evaluate.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
 
@@ -46,13 +46,15 @@ export const TURNED: Effort = { kept: 4, rounds: 1, stepRad: STEP_RAD / 5 };
 /** For leads that were polished in an earlier sweep, on values that have hardly moved since. */
 export const AGAIN: Effort = { kept: 10, rounds: 1, stepRad: STEP_RAD / 5 };
 
-/** Whether a stroke of this reach is worth a thought at this distance from the flag. */
-export const inRange = (w: Weapon, distanceM: number): boolean =>
-  w.reachM >= 0.25 * distanceM && w.reachM <= 1.18 * distanceM + 14;
+/** Whether a stroke is worth a thought at this distance from the flag, which lies at this bearing of the play frame. */
+export function inRange(w: Weapon, distanceM: number, atFlag: number): boolean {
+  const reachM = reachDown(w, atFlag);
+  return reachM >= 0.25 * distanceM && reachM <= 1.18 * distanceM + 14;
+}
 
 /** The strokes worth trying from a distance: those in range, or all of them where none is. */
-export function worthTrying(weapons: readonly Weapon[], distanceM: number): readonly Weapon[] {
-  const fitting = weapons.filter((w) => inRange(w, distanceM));
+export function worthTrying(weapons: readonly Weapon[], distanceM: number, atFlag: number): readonly Weapon[] {
+  const fitting = weapons.filter((w) => inRange(w, distanceM, atFlag));
   return fitting.length > 0 ? fitting : weapons;
 }
 
@@ -75,11 +77,11 @@ export function cheapest(
 export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number, v: number, fromHere: number): Lead[] {
   const distanceM = evaluator.field.distanceM(u, v);
   const atFlag = evaluator.field.bearingToFlag(u, v);
-  const steps = pool.some((w) => inRange(w, distanceM)) ? STEPS : ROUND_STEPS;
+  const steps = pool.some((w) => inRange(w, distanceM, atFlag)) ? STEPS : ROUND_STEPS;
   const leads: Lead[] = [];
   const row = new Float64Array(2 * steps + 1);
   let best = Infinity;
-  const fits = (w: Weapon): number => Math.abs(w.reachM - distanceM);
+  const fits = (w: Weapon): number => Math.abs(reachDown(w, atFlag) - distanceM);
   for (const weapon of [...pool].sort((a, b) => fits(a) - fits(b))) {
     const look = (k: number): number =>
       (row[k] = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere));

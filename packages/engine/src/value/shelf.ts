@@ -7,6 +7,8 @@ import {
   PART_BYTES,
   PART_GROUPS,
   PART_LEVEL,
+  PART_MOVED_ACROSS,
+  PART_MOVED_ALONG,
   PART_NEAR,
   PART_SD_M,
   PART_SINGLES,
@@ -21,6 +23,7 @@ import { bytesOf, type Room } from '../kernel/room.ts';
 import type { Arsenal, Weapon } from './arsenal.ts';
 import type { Clouds } from './cloud.ts';
 import type { Sheet } from './sheet.ts';
+import type { WeaponToday } from './weaponToday.ts';
 
 /** The widest cloud that is read from the sheet round the flag. */
 const NEAR_ONLY = 5;
@@ -89,6 +92,15 @@ export class Shelf {
     this.onDesk = from === 0 && to === clouds.count ? clouds : undefined;
     this.last = undefined;
     return to;
+  }
+
+  /** Moves the parts of clouds that lie at an address to where the day takes them, down the line that was faced. */
+  move(at: number, { alongM, acrossM }: Pick<WeaponToday, 'alongM' | 'acrossM'>): void {
+    const { floats } = this;
+    for (let p = 0, part = at + CLOUDS_HEAD_BYTES; p < alongM.length; p++, part += PART_BYTES) {
+      floats[(part + PART_MOVED_ALONG) / 4] = alongM[p]!;
+      floats[(part + PART_MOVED_ACROSS) / 4] = acrossM[p]!;
+    }
   }
 
   private write(at: number, w: Weapon, clouds: Clouds, from: number, to: number): void {

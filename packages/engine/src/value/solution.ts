@@ -1,6 +1,7 @@
 import type { Lie, Surface } from '../quantity/lies.ts';
 import type { PlanePoint } from '../quantity/points.ts';
-import type { Option } from '../player/option.ts';
+import type { Day } from '../day/day.ts';
+import type { Option, Pattern } from '../player/option.ts';
 import type { HoleGround } from '../ground/hole.ts';
 
 /** Where the ball is, and what it is played from. */
@@ -27,10 +28,11 @@ export type Chances = {
   ]: number;
 };
 
-/** The good strike's mean: where it pitches and where it finishes. */
+/** The good strike's mean: where it pitches and where it finishes; and the whole pattern as it flies down this line today. */
 export interface Places {
   readonly lands: PlanePoint;
   readonly finishes: PlanePoint;
+  readonly pattern: Pattern;
 }
 
 /** A stroke priced by dense quadrature: no lattice between the pattern and the ground. */
@@ -63,6 +65,7 @@ export type Grade = 'following' | 'settled';
  */
 export interface HoleSolution {
   readonly ground: HoleGround;
+  readonly day: Day;
   readonly status: SolveStatus;
   /** The surface as painted. */
   surfaceAt(p: PlanePoint): Surface;
@@ -81,6 +84,8 @@ export interface HoleSolution {
   bestOf(from: BallState, option: Option): Candidate | undefined;
   /** A stroke's expected strokes by the fast rule; for scanning. */
   strokesOf(from: BallState, stroke: Stroke): number;
+  /** Where a stroke goes, without its price; `undefined` if it is not played from the lie. */
+  placesOf(from: BallState, stroke: Stroke): Places | undefined;
   /** A stroke priced densely; for showing. */
   price(from: BallState, stroke: Stroke): Priced;
 }

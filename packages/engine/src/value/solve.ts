@@ -1,10 +1,12 @@
 import { distanceM } from '../geometry/segment.ts';
+import { type Day, REFERENCE } from '../day/day.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import type { PlanePoint } from '../quantity/points.ts';
+import { LIE_CODES } from './arsenal.ts';
 import { Field } from './field.ts';
-import { price, strokesAtRest } from './price.ts';
+import { placesOf, price, strokesAtRest } from './price.ts';
 import { Query } from './query.ts';
 import { cellAt, UNMAPPED } from './raster.ts';
 import type { BallState, Grade, HoleSolution, Priced, SolveStatus, Stroke } from './solution.ts';
@@ -14,11 +16,15 @@ import { Sweeps, type Patience } from './sweep.ts';
 export const PATIENCE: Patience = { tolerance: 0.005, most: 8 };
 
 /**
- * Expected strokes to hole out from everywhere on a hole, for one player, playing best. Formulation and errors: docs/models/strokes.md.
+ * Expected strokes to hole out from everywhere on a hole, for one player on one day, playing best. Formulation and errors: docs/models/strokes.md.
  * A player without any option from the tee or fairway cannot be solved for; callers check `canPlay` first.
  */
-export const solveHole = (ground: HoleGround, player: PlayerModel, patience: Patience = PATIENCE): HoleSolution =>
-  new OpenHole(ground, player, patience).solution;
+export const solveHole = (
+  ground: HoleGround,
+  player: PlayerModel,
+  day: Day = REFERENCE,
+  patience: Patience = PATIENCE,
+): HoleSolution => new OpenHole(ground, player, day, patience).solution;
 
 /** A hole that has been solved and is kept, so that it can be solved again for another flag with what does not depend on the flag. */
 export class OpenHole {
@@ -29,9 +35,9 @@ export class OpenHole {
   /** For the flag as it stands; what was handed out before a move answers no more, except where things lie. */
   solution: HoleSolution;
 
-  constructor(ground: HoleGround, player: PlayerModel, patience: Patience = PATIENCE) {
+  constructor(ground: HoleGround, player: PlayerModel, day: Day = REFERENCE, patience: Patience = PATIENCE) {
     this.patience = patience;
-    this.field = new Field(ground, player);
+    this.field = new Field(ground, player, day);
     this.sweeps = new Sweeps(this.field);
     this.solution = this.solutionNow(this.sweeps.solve(patience));
   }
@@ -62,6 +68,7 @@ export class OpenHole {
     };
     return {
       ground,
+      day: field.day,
       status,
       surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
       areaAt: (p) => raster.area[cell(p)]!,
@@ -70,6 +77,11 @@ export class OpenHole {
       best: (from, withinStrokes = 0.5) => now().best(from, withinStrokes),
       bestOf: (from, option) => now().bestOf(from, option),
       strokesOf: (from, stroke) => now().strokesOf(from, stroke.option, stroke.bearingRad),
+      placesOf: (from, stroke) => {
+        const here = { u: frame.u(from.at), v: frame.v(from.at) };
+        const weapon = query.weaponAtAim(stroke.option, LIE_CODES[from.lie]);
+        return weapon && placesOf(field, here, weapon, stroke.bearingRad - frame.bearingRad);
+      },
       price: (from: BallState, stroke: Stroke): Priced => {
         const here = now().here(from);
         const weapon = query.weapon(stroke.option, here.lie);

@@ -1,6 +1,6 @@
 import type { HoleGround } from '../ground/hole.ts';
 import { distanceM as betweenM } from '../geometry/segment.ts';
-import { widestOf, type Lead, type Weapon } from './arsenal.ts';
+import { reachDown, widestOf, type Lead, type Weapon } from './arsenal.ts';
 import type { Patch } from './blur.ts';
 import { Evaluator } from './evaluate.ts';
 import type { Field } from './field.ts';
@@ -132,8 +132,9 @@ export class Sweeps implements Solving {
     this.sinceWideM += this.movedM;
     field.putFlag(ground);
     this.nodes.forEach((node, i) => {
-      const turn = field.bearingToFlag(node.u, node.v) - before[i]!;
-      const aimed = ({ weapon }: Found): boolean => weapon.reachM > node.distanceM - AIMED_BY_FLAG_M;
+      const atFlag = field.bearingToFlag(node.u, node.v);
+      const turn = atFlag - before[i]!;
+      const aimed = ({ weapon }: Found): boolean => reachDown(weapon, atFlag) > node.distanceM - AIMED_BY_FLAG_M;
       for (const lead of node.leads) if (aimed(lead)) lead.bearing += turn;
       if (node.best && aimed(node.best)) node.best = { ...node.best, bearing: node.best.bearing + turn };
     });
@@ -313,7 +314,8 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
     Math.abs(strokes - fromHere) <= (look === 'moved' || look === 'followed' ? MOVED_FAR : MOVED_MUCH)
   );
   if (strokes - base > dearest || (!wide && movedMuch)) {
-    take(leadsOf(evaluator, worthTrying(field.arsenal.get(node.lie)!, distanceM), u, v, fromHere), wide ? QUICK : FULL);
+    const weapons = worthTrying(field.arsenal.get(node.lie)!, distanceM, field.bearingToFlag(u, v));
+    take(leadsOf(evaluator, weapons, u, v, fromHere), wide ? QUICK : FULL);
   }
   const after = Math.min(MOST_OVER_BASELINE, strokes - base);
   mesh.residual[at] = after;
@@ -336,8 +338,8 @@ function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
     // those that others ask come first
     inside.sort((a, b) => Math.min(1, a.beside.length) - Math.min(1, b.beside.length));
     const played = new Set<Weapon>();
-    for (const { lie, distanceM } of inside) {
-      for (const w of worthTrying(field.arsenal.get(lie)!, distanceM)) played.add(w);
+    for (const { lie, distanceM, u, v } of inside) {
+      for (const w of worthTrying(field.arsenal.get(lie)!, distanceM, field.bearingToFlag(u, v))) played.add(w);
     }
     bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes), stale: Infinity });
     fromM = toM;

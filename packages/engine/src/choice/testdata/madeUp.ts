@@ -1,3 +1,4 @@
+import { REFERENCE } from '../../day/day.ts';
 import type { Area, HoleGround } from '../../ground/hole.ts';
 import type { NormalPart, Option, Pattern, PatternDoubt } from '../../player/option.ts';
 import type { Surface } from '../../quantity/lies.ts';
@@ -94,6 +95,7 @@ export function pricedWith(stroke: Stroke, byArea: readonly (readonly [area: num
     proximityMedianM: 0,
     lands: finishes,
     finishes,
+    pattern: stroke.option.byLie.tee ?? { parts: [], rest: true },
   };
 }
 
@@ -104,6 +106,7 @@ export function solutionOf(ground: HoleGround, over: Partial<HoleSolution>): Hol
   };
   return {
     ground,
+    day: REFERENCE,
     status: { states: 0, options: 0, sweeps: 0, residual: 0, converged: true },
     surfaceAt: fail,
     areaAt: fail,
@@ -112,6 +115,13 @@ export function solutionOf(ground: HoleGround, over: Partial<HoleSolution>): Hol
     best: fail,
     bestOf: fail,
     strokesOf: fail,
+    placesOf: (from, stroke) => {
+      const pattern = stroke.option.byLie[from.lie];
+      const good = pattern?.parts[0];
+      if (pattern === undefined || good === undefined) return undefined;
+      const lands = placeAt(from.at, stroke.bearingRad, good.alongM, good.acrossM);
+      return { lands, finishes: lands, pattern };
+    },
     price: fail,
     ...over,
   };

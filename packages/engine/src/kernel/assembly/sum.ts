@@ -15,6 +15,8 @@ import {
   PART_BYTES,
   PART_GROUPS,
   PART_LEVEL,
+  PART_MOVED_ACROSS,
+  PART_MOVED_ALONG,
   PART_NEAR,
   PART_SD_M,
   PART_SINGLES,
@@ -53,19 +55,22 @@ export function sum(clouds: usize, u: f64, v: f64, sin: f64, cos: f64, least: f3
   for (let p = 0; p < parts; p++, part += PART_BYTES) {
     const single = group + load<i32>(part, PART_GROUPS) * GROUP_BYTES;
     const end = single + load<i32>(part, PART_SINGLES) * SINGLE_BYTES;
-    const sdM = load<f32>(part, PART_SD_M);
     const level = load<i32>(part, PART_LEVEL);
     const near = load<i32>(part, PART_NEAR);
-    if (near == 0) add(level, group, single, end, u, v, sin, cos, sdM, least, out);
+    const movedA = f64(load<f32>(part, PART_MOVED_ALONG));
+    const movedR = f64(load<f32>(part, PART_MOVED_ACROSS));
+    const fromU = u + (movedA * sin + movedR * cos);
+    const fromV = v + (movedA * cos - movedR * sin);
+    if (near == 0) add(level, group, single, end, fromU, fromV, sin, cos, part, least, out);
     else {
       for (; group < single; group += GROUP_BYTES) {
-        addEither(level, near, group, u, v, sin, cos, sdM, least, out);
+        addEither(level, near, group, fromU, fromV, sin, cos, part, least, out);
       }
       for (; group < end; group += SINGLE_BYTES) {
         const a = f64(load<f32>(group, SINGLE_ALONG));
         const r = f64(load<f32>(group, SINGLE_ACROSS));
-        const here = isNear(u + a * sin + r * cos, v + a * cos - r * sin, out) ? near : level;
-        add(here, group, group, group + SINGLE_BYTES, u, v, sin, cos, sdM, least, out);
+        const here = isNear(fromU + a * sin + r * cos, fromV + a * cos - r * sin, out) ? near : level;
+        add(here, group, group, group + SINGLE_BYTES, fromU, fromV, sin, cos, part, least, out);
       }
     }
     group = end;
@@ -102,7 +107,7 @@ function addEither(
   v: f64,
   sin: f64,
   cos: f64,
-  sdM: f32,
+  part: usize,
   least: f32,
   out: usize,
 ): void {
@@ -118,17 +123,17 @@ function addEither(
   );
   const mask = i32x4.bitmask(inside);
   const next = group + GROUP_BYTES;
-  if (mask == 0) add(level, group, next, next, u, v, sin, cos, sdM, least, out);
-  else if (mask == 15) add(near, group, next, next, u, v, sin, cos, sdM, least, out);
+  if (mask == 0) add(level, group, next, next, u, v, sin, cos, part, least, out);
+  else if (mask == 15) add(near, group, next, next, u, v, sin, cos, part, least, out);
   else {
     const spare = out + SUM_SPARE;
     const w = v128.load(group);
     v128.store(spare, a, GROUP_ALONG);
     v128.store(spare, r, GROUP_ACROSS);
     v128.store(spare, v128.and(w, inside));
-    add(near, spare, spare + GROUP_BYTES, spare + GROUP_BYTES, u, v, sin, cos, sdM, least, out);
+    add(near, spare, spare + GROUP_BYTES, spare + GROUP_BYTES, u, v, sin, cos, part, least, out);
     v128.store(spare, v128.andnot(w, inside));
-    add(level, spare, spare + GROUP_BYTES, spare + GROUP_BYTES, u, v, sin, cos, sdM, least, out);
+    add(level, spare, spare + GROUP_BYTES, spare + GROUP_BYTES, u, v, sin, cos, part, least, out);
   }
 }
 
@@ -142,7 +147,7 @@ function add(
   v: f64,
   sin: f64,
   cos: f64,
-  sdM: f32,
+  part: usize,
   least: f32,
   out: usize,
 ): void {
@@ -230,7 +235,7 @@ function add(
       // one sum a cloud
       const e0 = f32x4.add(v128.shuffle<f32>(d0, d1, 0, 4, 1, 5), v128.shuffle<f32>(d0, d1, 2, 6, 3, 7));
       const e1 = f32x4.add(v128.shuffle<f32>(d2, d3, 0, 4, 1, 5), v128.shuffle<f32>(d2, d3, 2, 6, 3, 7));
-      noteFour(f32x4.add(v128.shuffle<i64>(e0, e1, 0, 2), v128.shuffle<i64>(e0, e1, 1, 3)), group, sdM, least, out);
+      noteFour(f32x4.add(v128.shuffle<i64>(e0, e1, 0, 2), v128.shuffle<i64>(e0, e1, 1, 3)), group, part, least, out);
     }
   }
   const lastX = f32(columns - 1);
@@ -256,7 +261,7 @@ function add(
     if (!v128.any_true(drowned)) continue;
     const d = f32x4.mul(k, drowned);
     const e = f32x4.add(d, v128.shuffle<i64>(d, d, 1, 0));
-    note(f32x4.extract_lane(e, 0) + f32x4.extract_lane(e, 1), a, r, sdM, least, out);
+    note(f32x4.extract_lane(e, 0) + f32x4.extract_lane(e, 1), a, r, part, least, out);
   }
   v128.store(out, ahead, SUM_AHEAD);
   v128.store(out, replayed, SUM_REPLAYED);
@@ -268,11 +273,11 @@ function corners(at: usize, pitch: usize): v128 {
 }
 
 /** Wet shares of four clouds: those above `least` on the list, the others put together. */
-function noteFour(shares: v128, group: usize, sdM: f32, least: f32, out: usize): void {
+function noteFour(shares: v128, group: usize, part: usize, least: f32, out: usize): void {
   const many = f32x4.gt(shares, f32x4.splat(least));
   const few = v128.andnot(shares, many);
-  const along = v128.load(group, GROUP_ALONG);
-  const across = v128.load(group, GROUP_ACROSS);
+  const along = f32x4.add(v128.load(group, GROUP_ALONG), v128.load32_splat(part, PART_MOVED_ALONG));
+  const across = f32x4.add(v128.load(group, GROUP_ACROSS), v128.load32_splat(part, PART_MOVED_ACROSS));
   v128.store(out, f32x4.add(v128.load(out, SUM_FEW), few), SUM_FEW);
   v128.store(out, f32x4.add(v128.load(out, SUM_FEW_ALONG), f32x4.mul(few, along)), SUM_FEW_ALONG);
   v128.store(out, f32x4.add(v128.load(out, SUM_FEW_ACROSS), f32x4.mul(few, across)), SUM_FEW_ACROSS);
@@ -283,28 +288,31 @@ function noteFour(shares: v128, group: usize, sdM: f32, least: f32, out: usize):
   for (; lanes != 0; lanes &= lanes - 1, count++) {
     const lane: usize = 4 * ctz(lanes);
     const share = load<f32>(out + lane, SUM_SHARES);
-    list(count, share, load<f32>(group + lane, GROUP_ALONG), load<f32>(group + lane, GROUP_ACROSS), sdM, out);
+    list(count, share, load<f32>(group + lane, GROUP_ALONG), load<f32>(group + lane, GROUP_ACROSS), part, out);
   }
   store<i32>(out, count, SUM_WET_COUNT);
 }
 
 /** The wet share of one cloud. */
-function note(share: f32, along: f32, across: f32, sdM: f32, least: f32, out: usize): void {
+function note(share: f32, a: f32, r: f32, part: usize, least: f32, out: usize): void {
   if (share > least) {
     const count = load<i32>(out, SUM_WET_COUNT);
-    list(count, share, along, across, sdM, out);
+    list(count, share, a, r, part, out);
     store<i32>(out, count + 1, SUM_WET_COUNT);
   } else {
+    const along = a + load<f32>(part, PART_MOVED_ALONG);
+    const across = r + load<f32>(part, PART_MOVED_ACROSS);
     store<f32>(out, load<f32>(out, SUM_FEW) + share, SUM_FEW);
     store<f32>(out, load<f32>(out, SUM_FEW_ALONG) + share * along, SUM_FEW_ALONG);
     store<f32>(out, load<f32>(out, SUM_FEW_ACROSS) + share * across, SUM_FEW_ACROSS);
   }
 }
 
-function list(place: i32, share: f32, along: f32, across: f32, sdM: f32, out: usize): void {
+/** A wet cloud on the list, where the day moved it to. */
+function list(place: i32, share: f32, a: f32, r: f32, part: usize, out: usize): void {
   const at = out + SUM_WET + place * WET_BYTES;
   store<f32>(at, share, WET_SHARE);
-  store<f32>(at, along, WET_ALONG);
-  store<f32>(at, across, WET_ACROSS);
-  store<f32>(at, sdM, WET_SD_M);
+  store<f32>(at, a + load<f32>(part, PART_MOVED_ALONG), WET_ALONG);
+  store<f32>(at, r + load<f32>(part, PART_MOVED_ACROSS), WET_ACROSS);
+  store<f32>(at, load<f32>(part, PART_SD_M), WET_SD_M);
 }

@@ -1,3 +1,4 @@
+import { REFERENCE } from '../../day/day.ts';
 import type { MakeKernel } from '../../kernel/room.ts';
 import { Field } from '../field.ts';
 import { pyramidShape, WIDE_WIDTHS } from '../pyramid.ts';
@@ -22,7 +23,7 @@ const AIMS = 100;
 export function kernelWork(make: MakeKernel): readonly KernelWork[] {
   const ground = referenceHole('t1_symmetric');
   const player = referencePlayer('player_sym');
-  const field = new Field(ground, player, make);
+  const field = new Field(ground, player, REFERENCE, make);
   const { evaluator } = solveField(field, PATIENCE);
   const pyramid = pyramidAlone(pyramidShape(field.wide.grid, WIDE_WIDTHS), make);
   pyramid.cells.set(field.wide.strokes);
@@ -40,6 +41,6 @@ export function kernelWork(make: MakeKernel): readonly KernelWork[] {
     { name: 'all widths of a pyramid blurred', run: blur },
     { name: 'sums over clouds and drops, fine rule', run: sums('fine') },
     { name: 'sums over clouds and drops, coarse rule', run: sums('coarse') },
-    { name: 'the whole hole solved', run: () => void solveField(new Field(ground, player, make), PATIENCE) },
+    { name: 'the whole hole solved', run: () => void solveField(new Field(ground, player, REFERENCE, make), PATIENCE) },
   ];
 }
