@@ -11,6 +11,7 @@ import {
   type StrokeDocument,
 } from '@leeway/contract';
 import { capital, cautionWords, lengthWords, optionWords, spotWords, strokesWords, wholeLength } from '@leeway/engine';
+import { dayWords } from './dayWords.ts';
 import type { Units } from './quantities.ts';
 
 const CARE =
@@ -19,7 +20,9 @@ const CARE =
 /** A plan as a caddie would write it down. */
 export function planNote(document: PlanDocument, units: Units): string {
   const { course, attribution, player, round, holes } = document;
-  const lines = [`${course === undefined ? '' : `${course}. `}Plan for ${player.name}. Calm air, level ground, 20 °C.`];
+  const lines = [
+    `${course === undefined ? '' : `${course}. `}Plan for ${player.name}. ${dayWords(document.day, units)}`,
+  ];
   if (round !== undefined) {
     lines.push(
       `${holes.length} holes, par ${round.par}: ${strokesWords(round.expectedStrokes)} strokes${sureWords(round.expectedStrokes, round.doubt)}.`,

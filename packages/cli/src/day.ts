@@ -50,21 +50,6 @@ export const DAY_OPTIONS = {
   plugging: { kind: 'flag', help: 'a ball stays in the mark that it makes' },
 } as const satisfies { readonly [name: string]: OptionSpec };
 
-/** The same for a command that plans for the reference day so far. */
-export const DAY_OPTIONS_TO_COME: { readonly [name: string]: OptionSpec } = Object.fromEntries(
-  Object.entries(DAY_OPTIONS).map(([name, spec]) => [name, { ...spec, help: `not yet: ${spec.help}` }]),
-);
-
-/** Every plan is for the reference day so far: any option of the day is refused, rather than left out of the sum. Throws `Usage`. */
-export function refuseDay(given: Given): void {
-  const named = Object.keys(DAY_OPTIONS).filter((name) => given.flag(name));
-  if (named.length === 0) return;
-  const list = named.map((name) => `--${name}`).join(', ');
-  throw new Usage(
-    `${list}: the day cannot be changed yet; plans are for calm air, level ground, 20 °C and normal firmness. Leave ${named.length > 1 ? 'them' : 'it'} out`,
-  );
-}
-
 /** Keeps what is possible and tells what is not, by the name of its option. */
 export class Door {
   readonly faults: Fault[] = [];

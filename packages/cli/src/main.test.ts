@@ -51,10 +51,10 @@ describe('wrong usage is one line on standard error and exit code 2', () => {
     expect(await run(...args)).toEqual({ code: 2, out: '', err });
   });
 
-  test('the day is refused rather than ignored', async () => {
-    const { code, out, err } = await run('plan', '--ground', 'g', '--player', 'p', '--wind', '12@270', '--humidity=40');
+  test('a day that is told without its direction is wrong usage', async () => {
+    const { code, out, err } = await run('plan', '--ground', 'g', '--player', 'p', '--wind', '12', '--humidity=40');
     expect({ code, out }).toEqual({ code: 2, out: '' });
-    expect(err).toMatch(/^leeway plan: --wind, --humidity: the day cannot be changed yet; [^\n]+\n$/);
+    expect(err).toMatch(/^leeway plan: --wind: found "12"; expected SPEED@FROM[^\n]+\n$/);
   });
 });
 

@@ -75,7 +75,7 @@ describe('plan', () => {
     expect(err).not.toMatch(/at .*\.ts:\d+/);
   });
 
-  test.each([[['--wind', '12@270']], [['--flag', '16,7R']], [['--also', '7i@16,7R']], [['--units', 'furlongs']]])(
+  test.each([[['--wind', '12']], [['--flag', '16,7R']], [['--also', '7i@16,7R']], [['--units', 'furlongs']]])(
     '%j is wrong usage',
     async (more) => {
       await expect(run(plan, ...files, ...more)).rejects.toThrow(Usage);

@@ -3,7 +3,7 @@ import { type HolePlan, planHole, solveHole } from '@leeway/engine';
 import { planNote } from './caddie.ts';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
-import { namedStrokes } from './planAlso.ts';
+import { aimedStrokes, namedStrokes } from './planAlso.ts';
 import { PLAN_OPTIONS, readPlanInput, refuse, tellFaults } from './planInput.ts';
 
 /** `leeway plan`: a hole, or every hole of a file. */
@@ -11,7 +11,7 @@ export const plan: Command = {
   name: 'plan',
   summary: 'plan a hole or the round: club, swing and spot for each shot, and what the plain line would cost',
   usage: [
-    'leeway plan --ground FILE --player FILE [--hole N] [--flag PLACE] [--also CLUB@PLACE] [--units yd|m] [--json]',
+    'leeway plan --ground FILE --player FILE [--hole N] [--flag PLACE] [--also CLUB@PLACE] [the day] [--units yd|m] [--json]',
   ],
   examples: [
     'leeway plan --ground course.geojson --player kim.json',
@@ -31,15 +31,16 @@ async function runPlan(given: Given, io: Io): Promise<number> {
   const milliseconds: number[] = [];
   for (const ground of input.holes) {
     if (input.holes.length > 1) io.err(`hole ${ground.hole}: ${plans.length + 1} of ${input.holes.length}\n`);
-    const named = namedStrokes(also, input.player, ground, { at: ground.ball, lie: 'tee' });
+    const from = { at: ground.ball, lie: 'tee' } as const;
+    const named = namedStrokes(also, input.player, ground, from);
     if (named.value === undefined) {
       tellFaults(named.faults, io, input.groundPath);
       return 1;
     }
     const started = performance.now();
-    const solution = solveHole(ground, input.player);
+    const solution = solveHole(ground, input.player, input.day);
     milliseconds.push(performance.now() - started);
-    const found = planHole(solution, input.player, named.value);
+    const found = planHole(solution, input.player, aimedStrokes(named.value, solution, from));
     if (found.shots.length === 0) {
       refuse(
         io,

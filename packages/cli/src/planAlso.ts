@@ -1,11 +1,13 @@
 import type { Fault, Read } from '@leeway/contract';
 import {
+  aimedAt,
   type BallState,
-  bearingRad,
   clubKey,
   type HoleGround,
+  type HoleSolution,
   type Option,
   optionWords,
+  type PlanePoint,
   type PlayerModel,
   type Stroke,
   swingKey,
@@ -13,17 +15,34 @@ import {
 import { Usage } from './command.ts';
 import { parsePlace, placeOnHole } from './planPlace.ts';
 
+/** A club and swing, and the place that its good strike is to go at. */
+export interface NamedStroke {
+  readonly option: Option;
+  readonly place: PlanePoint;
+}
+
+/** Named strokes aimed so that the good strike's mean goes at its place today. */
+export const aimedStrokes = (
+  named: readonly NamedStroke[],
+  solution: HoleSolution,
+  from: BallState,
+): readonly Stroke[] =>
+  named.flatMap(({ option, place }) => {
+    const stroke = aimedAt(solution, from, option, place);
+    return stroke === undefined ? [] : [stroke];
+  });
+
 /**
- * The strokes that `--also CLUB[, SWING]@PLACE` names, for a ball at `from`: the club and swing in any of their spellings, aimed so that the
- * good strike's mean goes at the place. A club, swing or place that is not there is a fault.
+ * The strokes that `--also CLUB[, SWING]@PLACE` names, for a ball at `from`: the club and swing in any of their spellings. A club, swing or
+ * place that is not there is a fault.
  */
 export function namedStrokes(
   texts: readonly string[],
   player: PlayerModel,
   ground: HoleGround,
   from: BallState,
-): Read<readonly Stroke[]> {
-  const strokes: Stroke[] = [];
+): Read<readonly NamedStroke[]> {
+  const strokes: NamedStroke[] = [];
   const faults: Fault[] = [];
   for (const text of texts) {
     const at = text.lastIndexOf('@');
@@ -50,17 +69,15 @@ function namedStroke(
   player: PlayerModel,
   ground: HoleGround,
   from: BallState,
-): Stroke | Fault {
+): NamedStroke | Fault {
   const place = placeOnHole(ground, parsePlace('also', placeText));
   if (place === undefined) return refused('off-the-green', name, placeText, 'paces that lie on the green');
   const option = optionNamed(name, player);
   if ('code' in option) return option;
-  const good = option.byLie[from.lie]?.parts[0];
-  if (good === undefined) {
+  if (option.byLie[from.lie] === undefined) {
     return refused('not-from-this-lie', name, `a ${from.lie} lie`, 'a lie that this club and swing are played from');
   }
-  const biasRad = Math.atan2(good.acrossM, good.alongM);
-  return { option, bearingRad: bearingRad(from.at, place) - biasRad };
+  return { option, place };
 }
 
 function optionNamed(name: string, player: PlayerModel): Option | Fault {

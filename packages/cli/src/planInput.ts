@@ -2,6 +2,7 @@ import { type Fault, type GroundFile, readPlayer, wordFault } from '@leeway/cont
 import {
   bagOf,
   canPlay,
+  type Day,
   handicapIndexOf,
   type HoleGround,
   isStated,
@@ -13,7 +14,7 @@ import {
 import { readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
-import { DAY_OPTIONS_TO_COME, refuseDay } from './day.ts';
+import { DAY_OPTIONS, Door, readDay } from './day.ts';
 import { CAP_BYTES, readTextCapped } from './files.ts';
 import { parsePlace } from './planPlace.ts';
 import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
@@ -33,13 +34,14 @@ export const PLAN_OPTIONS = {
   units: UNITS_OPTION,
   seed: { kind: 'text', value: 'N', help: 'fixes every random choice; a plan makes none' },
   timings: { kind: 'flag', help: 'tell how long each hole took to solve' },
-  ...DAY_OPTIONS_TO_COME,
+  ...DAY_OPTIONS,
 } as const satisfies { readonly [name: string]: OptionSpec };
 
 /** What a plan is made from. */
 export interface PlanInput {
   readonly units: Units;
   readonly player: PlayerModel;
+  readonly day: Day;
   readonly ground: GroundFile;
   readonly groundPath: string;
   readonly holes: readonly HoleGround[];
@@ -50,8 +52,9 @@ const LARGEST_SEED = 2 ** 31;
 
 /** Reads and checks everything; `undefined` when something was refused, which has been told. Throws `Usage`. */
 export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | undefined> {
-  refuseDay(given);
   const units = unitsOf(given);
+  const door = new Door();
+  const day = readDay(given, units, door);
   const seed = given.text('seed');
   if (seed !== undefined) parseWhole('seed', seed, [0, LARGEST_SEED]);
   if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
@@ -75,6 +78,8 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
         });
   const faults = [playerText, file, groundText, ground].flatMap((read) => read?.faults ?? []);
   tellFaults(faults, io, groundPath);
+  tellFaults(door.faults, io, groundPath);
+  if (door.faults.length > 0) return undefined;
   if (file?.value === undefined || ground?.value === undefined || faults.some((f) => f.level === 'refused')) {
     return undefined;
   }
@@ -95,8 +100,29 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
       'patterns from both',
     );
   }
-  return { units, player, ground: ground.value, groundPath, holes };
+  if (day.ground.firmness === undefined && !day.ground.wet && !day.ground.frozen && runsOn(player)) {
+    const done = 'normal firmness is assumed';
+    tellFaults(
+      [
+        {
+          code: 'assumed-firmness',
+          level: 'note',
+          file: '--firmness',
+          found: 'nothing',
+          expected: 'soft, normal or firm',
+          done,
+        },
+      ],
+      io,
+      groundPath,
+    );
+  }
+  return { units, player, day, ground: ground.value, groundPath, holes };
 }
+
+/** Whether any ball of a player runs on after it has pitched. */
+const runsOn = (player: PlayerModel): boolean =>
+  player.options.some((o) => Object.values(o.byLie).some((pattern) => !pattern.rest));
 
 /** What a Player file leaves to be assumed. */
 function assumed(player: PlayerFile, file: string): Fault[] {

@@ -14,7 +14,7 @@ import {
 import { shotNote } from './caddie.ts';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
-import { namedStrokes } from './planAlso.ts';
+import { aimedStrokes, namedStrokes } from './planAlso.ts';
 import { needed, PLAN_OPTIONS, readPlanInput, refuse, tellFaults } from './planInput.ts';
 import { parseLonLat } from './quantities.ts';
 
@@ -26,7 +26,7 @@ export const shot: Command = {
   name: 'shot',
   summary: 'the choice for one shot from anywhere on a hole',
   usage: [
-    'leeway shot --ground FILE --hole N --player FILE --from LON,LAT [--lie LIE] [--flag PLACE] [--also CLUB@PLACE] [--json]',
+    'leeway shot --ground FILE --hole N --player FILE --from LON,LAT [--lie LIE] [--flag PLACE] [--also CLUB@PLACE] [the day] [--json]',
   ],
   examples: [
     'leeway shot --ground course.osm --hole 7 --player kim.json --from -3.1012,54.2031 --lie rough',
@@ -76,7 +76,8 @@ async function runShot(given: Given, io: Io): Promise<number> {
     tellFaults(named.faults, io, input.groundPath);
     return 1;
   }
-  const [planned] = planFrom(solveHole(ground, input.player), input.player, state, named.value).shots;
+  const solution = solveHole(ground, input.player, input.day);
+  const [planned] = planFrom(solution, input.player, state, aimedStrokes(named.value, solution, state)).shots;
   if (planned === undefined) {
     refuse(io, 'no-stroke', '--from', `no stroke to play from lie ${lie}`, 'a place that the hole can be played from');
     return 1;

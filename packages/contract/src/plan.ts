@@ -1,5 +1,6 @@
 import { LIES } from '@leeway/engine';
 import * as z from 'zod';
+import { daySchema } from './day.ts';
 import { PLAN_VERSION } from './planVersion.ts';
 
 const metres = z.number();
@@ -87,12 +88,8 @@ export const planSchema = z.strictObject({
   course: z.string().optional(),
   /** The line that must stand wherever the map, or what was made from it, is shown. */
   attribution: z.string().optional(),
-  day: z.strictObject({
-    windMps: z.number(),
-    temperatureC: z.number(),
-    pressureHpa: z.number(),
-    humidityPercent: z.number(),
-  }),
+  /** What it does not tell was not asked for in plans that are older than the day. */
+  day: daySchema.partial().required({ windMps: true, temperatureC: true, pressureHpa: true, humidityPercent: true }),
   player: z.strictObject({ name: z.string() }),
   /** Of all holes together, when there is more than one. */
   round: z.strictObject({ par: z.int(), expectedStrokes: strokes, doubt }).optional(),

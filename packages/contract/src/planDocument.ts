@@ -8,6 +8,7 @@ import {
   type HolePlan,
   type PlannedShot,
   type PlanePoint,
+  REFERENCE,
   type ShownStroke,
   standardError,
   type Units,
@@ -15,6 +16,7 @@ import {
   wordReason,
   wordStartLine,
 } from '@leeway/engine';
+import { dayDocument } from './day.ts';
 import type { HoleDocument, PlanDocument, ShotDocument, StrokeDocument } from './plan.ts';
 import { PLAN_VERSION } from './planVersion.ts';
 
@@ -32,9 +34,6 @@ const METRE_DECIMALS = 3;
 const STROKE_DECIMALS = 6;
 const CHANCE_DECIMALS = 9;
 
-/** The day that stored carries are for. */
-const REFERENCE_DAY = { windMps: 0, temperatureC: 20, pressureHpa: 1013.25, humidityPercent: 50 };
-
 /** Plans of one hole or many as one document. `milliseconds` by hole is given only when timings are asked for. */
 export function planDocument(
   plans: readonly HolePlan[],
@@ -47,7 +46,7 @@ export function planDocument(
     version: PLAN_VERSION,
     ...(course === undefined ? {} : { course }),
     ...(attribution === undefined ? {} : { attribution }),
-    day: REFERENCE_DAY,
+    day: dayDocument(plans[0]?.solution.day ?? REFERENCE),
     player: { name: heading.player },
     ...(plans.length > 1 ? { round: roundOf(plans) } : {}),
     holes,

@@ -1,4 +1,4 @@
-import { LIES, type PlayerFile } from '@leeway/engine';
+import { FLIGHT_TAGS, LIES, type PlayerFile } from '@leeway/engine';
 import { z } from 'zod';
 import type { Fault, Read } from './fault.ts';
 import { parseJson } from './json.ts';
@@ -54,6 +54,7 @@ const puttingParameters = z.strictObject({
 const clubSchema = z.strictObject({
   name,
   loftDeg: between(0, 80).exactOptional(),
+  flight: z.enum(FLIGHT_TAGS).exactOptional(),
   claimedCarryM: claimedCarryM.exactOptional(),
   swings: z
     .array(z.union([name, z.strictObject({ name, claimedCarryM: claimedCarryM.exactOptional() })]))
