@@ -8,7 +8,7 @@ import {
   wordFault,
 } from '@leeway/contract';
 import { handicapIndexOf, type PlayerFile, type SwingBalls } from '@leeway/engine';
-import { groupShots, plainHeading, readShots, withoutRepeatedSessions } from '@leeway/formats';
+import { groupShots, plainHeading, readShots, shotsOfOne, withoutRepeatedSessions } from '@leeway/formats';
 import type { Given, Io } from './command.ts';
 import { Usage } from './command.ts';
 import { CAP_BYTES, readBytesCapped, readTextCapped } from './files.ts';
@@ -104,44 +104,6 @@ function mapOf(texts: readonly string[]): ReadonlyMap<string, ShotColumn | 'igno
   }
   return map;
 }
-
-/** Files with several players need a name; then the others' shots are left out, and told. */
-function shotsOfOne(
-  rows: readonly ShotRow[],
-  name: string | undefined,
-): { readonly rows: readonly ShotRow[]; readonly faults: readonly Fault[] } {
-  const players = new Map<string, ShotRow>();
-  for (const row of rows)
-    if (row.player !== undefined && !players.has(plain(row.player))) players.set(plain(row.player), row);
-  if (players.size < 2) return { rows, faults: [] };
-  const [, second] = [...players.values()];
-  const place = { file: second?.file ?? '', ...(second === undefined ? {} : { line: second.line }) };
-  const found = `shots of ${players.size} players: ${[...players.values()]
-    .slice(0, 5)
-    .map((r) => r.player)
-    .join(', ')}`;
-  if (name === undefined || !players.has(plain(name)))
-    return {
-      rows,
-      faults: [
-        {
-          code: 'several-players',
-          level: 'refused',
-          ...place,
-          found,
-          expected: 'one player, or --name with one of them',
-        },
-      ],
-    };
-  const kept = rows.filter((r) => r.player === undefined || plain(r.player) === plain(name));
-  const done = `${rows.length - kept.length} shots of others are left out`;
-  return {
-    rows: kept,
-    faults: [{ code: 'several-players', level: 'left out', ...place, found, expected: 'one player', done }],
-  };
-}
-
-const plain = (name: string): string => name.trim().toLowerCase();
 
 function tooManyClubs(swings: readonly SwingBalls[], file: string): readonly Fault[] {
   const clubs = new Set(swings.map((s) => s.club)).size;

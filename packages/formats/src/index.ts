@@ -6,5 +6,6 @@ export * from './ground/feature.ts';
 export * from './ground/faultBook.ts';
 export * from './shots/readShots.ts';
 export * from './shots/sessions.ts';
+export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
 export * from './shots/headings.ts';

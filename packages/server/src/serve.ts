@@ -27,7 +27,7 @@ export async function tryPort(port: number): Promise<void> {
  */
 export async function serve(port: number, served: Served, told: (error: unknown) => void): Promise<Serving> {
   let closing = false;
-  const app = createApp(served, (error) => (closing ? undefined : told(error)));
+  const app = await createApp(served, (error) => (closing ? undefined : told(error)));
   const address = await app.listen({ host: HOST, port });
   return {
     address: `${address}/`,

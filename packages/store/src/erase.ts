@@ -26,6 +26,7 @@ export async function erasePlayer(store: Store, owner: string): Promise<Read<Era
       await lockChanges(sql);
       await sql.query('INSERT INTO leeway.tombstone (owner) VALUES ($1) ON CONFLICT DO NOTHING', [owner]);
       const records = await sql.query('DELETE FROM leeway.record WHERE owner = $1 RETURNING id', [owner]);
+      await sql.query('DELETE FROM leeway.progress WHERE owner = $1', [owner]);
       return { records: records.length, jobs: await eraseJobs(sql, owner) };
     });
     store.keys.destroy(owner);

@@ -1,10 +1,13 @@
 export { backUp, KEY_FILE, type Backup } from './backup.ts';
 export { changesAfter, type Changes } from './changes.ts';
+export { derivedId } from './derivedId.ts';
 export { erasePlayer, type Erasure } from './erase.ts';
-export { openQueue, type JobQueue, type JobSubject, type RunningJob } from './jobs.ts';
+export { openQueue, type JobQueue, type JobStanding, type JobState, type RunningJob } from './jobs.ts';
 export { exportPlayer, importPlayer } from './playerFile.ts';
+export { type Latest, type ListedPlayer, playerList } from './playerList.ts';
+export { noteProgress, type Progress, progressOf } from './progress.ts';
 export { put, type Receipt } from './put.ts';
-export { current, get, history, list, players, type Asked } from './read.ts';
+export { current, currentIds, get, history, list, players, type Asked } from './read.ts';
 export { restore, type Restored } from './restore.ts';
 export type { Kept } from './rows.ts';
 export { openStore, type Store, type StorePlace } from './store.ts';

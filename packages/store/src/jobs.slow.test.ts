@@ -73,13 +73,20 @@ describe.each(BACK_ENDS)('the queue on %s', (_, newPlace) => {
     });
     const owner = newId();
     const about = [newId()];
-    const ids = await Promise.all(Array.from({ length: 20 }, () => queue.send('plan', { owner, about })));
+    const ids = Array.from({ length: 20 }, newId);
+    for (const id of [...ids, ...ids]) await queue.send('plan', { owner, about }, id);
     await vi.waitFor(() => expect(runs).toHaveLength(20), 30_000);
     expect(runs.map(({ id }) => id).toSorted()).toEqual(ids.toSorted());
     expect(runs[0]).toMatchObject({ owner, about, retry: 0 });
-    const stumbling = await queue.send('plan', { owner, about: [] });
+    const stumbling = newId();
+    await queue.send('plan', { owner, about: [] }, stumbling);
     await vi.waitFor(() => expect(runs.filter(({ id }) => id === stumbling)).toHaveLength(2), 30_000);
     expect(errors).toEqual(['Stumbled.']);
+    await vi.waitFor(
+      async () => expect(await queue.find('plan', stumbling)).toEqual({ owner, about: [], state: 'done', retry: 1 }),
+      30_000,
+    );
+    expect(await queue.find('plan', newId())).toBeUndefined();
     await close();
   });
 
@@ -87,7 +94,7 @@ describe.each(BACK_ENDS)('the queue on %s', (_, newPlace) => {
     const place = await newPlace();
     const { store, queue, close } = await openWithQueue(place);
     const [erased, other] = [newId(), newId()];
-    for (const owner of [erased, erased, other]) await queue.send('plan', { owner, about: [] });
+    for (const owner of [erased, erased, other]) await queue.send('plan', { owner, about: [] }, newId());
     expect((await erasePlayer(store, erased)).value).toMatchObject({ jobs: 2 });
     const rows = await store.database.query<{ owner: string }>(`SELECT data->>'owner' AS owner FROM leeway_jobs.job`);
     expect(rows.map(({ owner }) => owner)).toEqual([other]);
@@ -98,7 +105,8 @@ describe.each(BACK_ENDS)('the queue on %s', (_, newPlace) => {
   test('runs a job again, once, when its worker was killed half-way', { timeout: 180_000 }, async () => {
     const place = await newPlace();
     const first = await openWithQueue(place);
-    const id = await first.queue.send('plan', { owner: newId(), about: [] });
+    const id = newId();
+    await first.queue.send('plan', { owner: newId(), about: [] }, id);
     await first.close();
     const one = startWorker(place);
     await vi.waitFor(() => expect(one.said).toContain(`began ${id} 0`), 60_000);

@@ -1,4 +1,4 @@
-import { type Job, type JobResult, PgBoss } from 'pg-boss';
+import { type Job, type JobResult, type JobWithMetadata, PgBoss } from 'pg-boss';
 import type { Sql } from './sql.ts';
 import type { Store } from './store.ts';
 
@@ -20,10 +20,20 @@ export interface RunningJob extends JobSubject {
   readonly signal: AbortSignal;
 }
 
+export type JobState = 'waiting' | 'running' | 'done' | 'failed';
+
+export interface JobStanding extends JobSubject {
+  readonly state: JobState;
+  /** 0 at the first run. */
+  readonly retry: number;
+}
+
 /** The queue of long work. A job that was accepted is on stable storage. */
 export interface JobQueue {
-  /** Queues a job; returns its id. */
-  send(task: string, subject: JobSubject): Promise<string>;
+  /** Queues a job under an id; under one that has been queued it is not queued again. */
+  send(task: string, subject: JobSubject, id: string): Promise<void>;
+  /** How a job stands; undefined when there is none of this id, or it ended long ago. */
+  find(task: string, id: string): Promise<JobStanding | undefined>;
   /** Does the jobs of a task here, at most so many at once. A handler that throws has its job run again, three times at most. */
   work(task: string, atOnce: number, handle: (job: RunningJob) => Promise<void>): Promise<void>;
   /** Waits for the jobs that run here, at most 30 s, and lets go. */
@@ -39,6 +49,15 @@ const RETRIES = 3;
 const LONGEST_JOB_SECONDS = 3600;
 /** Workers are woken by a notification; they look by themselves too, and at once after a full batch. */
 const POLLING = { burstWhenBatchFull: true, pollingIntervalSeconds: 2, notifyPollingIntervalSeconds: 2 } as const;
+
+const STATES: { readonly [S in JobWithMetadata['state']]: JobState } = {
+  created: 'waiting',
+  retry: 'waiting',
+  active: 'running',
+  completed: 'done',
+  cancelled: 'failed',
+  failed: 'failed',
+};
 
 /** Opens the job queue of a store. `onError` hears of what goes wrong in the background; the queue goes on. */
 export async function openQueue({ database }: Store, onError: (error: Error) => void): Promise<JobQueue> {
@@ -70,11 +89,16 @@ export async function openQueue({ database }: Store, onError: (error: Error) => 
   };
 
   return {
-    send: async (task, { owner, about }) => {
+    send: async (task, { owner, about }, id) => {
       await assertTask(task);
-      const id = await boss.send(task, { owner, about });
-      if (id === null) throw new Error(`A job for ${task} was not taken.`);
-      return id;
+      // Nothing is returned for an id that is there already.
+      await boss.send(task, { owner, about }, { id });
+    },
+    find: async (task, id) => {
+      await assertTask(task);
+      const [job] = await boss.findJobs<JobSubject>(task, { id });
+      if (job === undefined) return undefined;
+      return { ...job.data, state: STATES[job.state], retry: job.retryCount };
     },
     work: async (task, atOnce, handle) => {
       await assertTask(task);

@@ -12,7 +12,7 @@ export interface Asked<K extends Kind> {
   readonly most?: number;
 }
 
-const NOT_SUPERSEDED =
+export const NOT_SUPERSEDED =
   'NOT EXISTS (SELECT 1 FROM leeway.record AS later WHERE later.owner = r.owner AND later.supersedes = r.id)';
 const NO_LIMIT = 2 ** 31 - 1;
 
@@ -33,6 +33,14 @@ export const list = <K extends Kind>(store: Store, asked: Asked<K>): Promise<rea
 /** An owner's records of a kind that nothing supersedes, in the order in which they were stored. Two corrections of one record both stand. */
 export const current = <K extends Kind>(store: Store, asked: Asked<K>): Promise<readonly Kept<StoredRecord<K>>[]> =>
   ofKind(store, asked, `AND ${NOT_SUPERSEDED}`);
+
+/** The ids of an owner's current records of a kind with their numbers, unopened: for what a caller holds already. */
+export const currentIds = ({ database }: Store, { owner, kind }: { readonly owner: string; readonly kind: Kind }) =>
+  database.query<{ readonly id: string; readonly seq: number }>(
+    `SELECT r.id, r.seq::float8 AS seq FROM leeway.record AS r
+     WHERE r.owner = $1 AND r.kind = $2 AND ${NOT_SUPERSEDED} ORDER BY r.seq`,
+    [owner, kind],
+  );
 
 async function ofKind<K extends Kind>(
   store: Store,

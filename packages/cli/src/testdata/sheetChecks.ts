@@ -13,10 +13,10 @@ import {
 import { readGround } from '@leeway/formats';
 import { readFileSync } from 'node:fs';
 
-/** A page's sheet and a phone's. */
+/** The sheet of a page and of a file in yards, and a phone's in metres. */
 export const FORMATS = {
-  page: { size: { widthPx: 690, heightPx: 768 }, phone: false },
-  phone: { size: { widthPx: 366, heightPx: 380 }, phone: true },
+  page: { size: { widthPx: 690, heightPx: 768 }, phone: false, units: 'yd' },
+  phone: { size: { widthPx: 366, heightPx: 380 }, phone: true, units: 'm' },
 } as const;
 export type Format = keyof typeof FORMATS;
 
@@ -50,15 +50,15 @@ export function drawPlan(solution: HoleSolution, plan: HolePlan, format: Format)
   const { ground } = solution;
   const choices = plan.shots.map((s) => s.choice);
   const charted = { ground, choices, course: 'Tolvane Links', wind: WIND, strokesAtRest: solution.strokesAtRest.bind(solution) };
-  const { size, phone } = FORMATS[format];
+  const { size, phone, units } = FORMATS[format];
   const tee: BallState = { at: ground.ball, lie: 'tee' };
   return {
     solution,
     plan,
     sheets: [
-      { scene: scene(charted, size, 'yd', { phone }), from: tee },
+      { scene: scene(charted, size, units, { phone }), from: tee },
       ...choices.map((choice, shot) => ({
-        scene: scene({ ...charted, shot }, size, 'yd', { phone }),
+        scene: scene({ ...charted, shot }, size, units, { phone }),
         from: choice.from,
       })),
     ],
@@ -95,6 +95,27 @@ export function onBlocks(drawn: Scene): string[] {
     const on = blocks.some((ring) => quadsMeet(quad, boxAround(ring)) && ringMeets(ring, quad));
     return on ? [t.text] : [];
   });
+}
+
+const GROUNDS = ['tint', 'trees', 'fairway', 'green', 'tee', 'sand', 'water'] as const;
+
+/** Kinds of ground that a sheet without its tints leaves bare, or that have the hatch and edge of another. */
+export function alike(drawn: Scene): string[] {
+  const looks = GROUNDS.flatMap((layer) => {
+    const marks = drawn.marks.filter((m) => m.layer === layer);
+    const lines = marks.flatMap((m) =>
+      m.kind === 'dots'
+        ? [`dots of ${m.radiusPx}`]
+        : m.kind === 'stroke'
+          ? [`${Math.max(...m.lines.map((l) => l.length)) > 2 ? 'line' : 'dashes'} of ${m.widthPx}`]
+          : [],
+    );
+    return marks.length === 0 ? [] : [{ layer, look: [...new Set(lines)].toSorted().join(', ') }];
+  });
+  return looks.flatMap((a, i) => [
+    ...(a.look === '' ? [`${a.layer} is bare`] : []),
+    ...looks.slice(i + 1).flatMap((b) => (a.look === b.look ? [`${a.layer} is like ${b.layer}: ${a.look}`] : [])),
+  ]);
 }
 
 type Places = readonly { readonly x: number; readonly y: number }[];

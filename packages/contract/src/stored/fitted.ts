@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { carriesSchema } from '../carries.ts';
 import { patternSchema } from '../player.ts';
 import { idSchema } from './words.ts';
 import type { Forms } from './shape.ts';
@@ -16,6 +17,11 @@ const form1 = z.strictObject({
   }),
 });
 
+const form2 = form1.extend({
+  /** The ladder of carries that came out of the same fit. */
+  ladder: carriesSchema.pick({ entries: true, gaps: true }).exactOptional(),
+});
+
 /** Patterns as they were fitted, and what they were fitted from. */
-export const fittedForms = [{ schema: form1 }] as const satisfies Forms;
-export type FittedPatterns = z.infer<typeof form1>;
+export const fittedForms = [{ schema: form1 }, { schema: form2, upgrade: (before) => before }] as const satisfies Forms;
+export type FittedPatterns = z.infer<typeof form2>;

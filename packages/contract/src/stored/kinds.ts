@@ -1,8 +1,10 @@
 import { courseForms, type StoredCourse } from './course.ts';
+import { errandForms, type Errand } from './errand.ts';
 import { fittedForms, type FittedPatterns } from './fitted.ts';
 import { frozenPlanForms, type FrozenPlan } from './frozenPlan.ts';
 import { noteForms, type Note } from './note.ts';
 import { profileForms, type Profile } from './profile.ts';
+import { readingForms, type StoredReading } from './reading.ts';
 import { roundForms, type StoredRound } from './round.ts';
 import { sessionForms, type Session } from './session.ts';
 import { setUpForms, type SetUp } from './setUp.ts';
@@ -21,8 +23,10 @@ export interface Bodies {
   readonly note: Note;
   readonly round: StoredRound;
   readonly stroke: StoredStroke;
+  readonly errand: Errand;
   readonly course: StoredCourse;
   readonly setUp: SetUp;
+  readonly reading: StoredReading;
   readonly withdrawal: Withdrawal;
 }
 export type Kind = keyof Bodies;
@@ -45,8 +49,10 @@ export const KINDS: { readonly [K in Kind]: KindRule } = {
   note: { forms: noteForms, of: 'either' },
   round: { forms: roundForms, of: 'player' },
   stroke: { forms: strokeForms, of: 'player' },
+  errand: { forms: errandForms, of: 'player', frozen: true },
   course: { forms: courseForms, of: 'house' },
   setUp: { forms: setUpForms, of: 'house' },
+  reading: { forms: readingForms, of: 'house' },
   withdrawal: { forms: withdrawalForms, of: 'either', frozen: true },
 };
 

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { playerSchema } from '../player.ts';
 import type { Forms } from './shape.ts';
+import { dateSchema } from './words.ts';
 
 const { name, hand, sex, handicapIndex, units, clubs, lies, onCourse, putting, shortGame } = playerSchema.shape;
 
@@ -21,6 +22,16 @@ const form1 = z.strictObject({
   paceM: z.number().min(0.4).max(1.5).exactOptional(),
 });
 
+const form2 = form1.extend({
+  /** No longer on the coach's list; everything is kept. */
+  archived: z.literal(true).exactOptional(),
+  /** Sore or hurt since this day: no full efforts until it goes. */
+  sparedSince: dateSchema.exactOptional(),
+});
+
 /** Who the player is and what is in the bag. No date of birth, address or contact is kept. */
-export const profileForms = [{ schema: form1 }] as const satisfies Forms;
-export type Profile = z.infer<typeof form1>;
+export const profileForms = [
+  { schema: form1 },
+  { schema: form2, upgrade: (before) => before },
+] as const satisfies Forms;
+export type Profile = z.infer<typeof form2>;

@@ -1,6 +1,6 @@
 import type { Fault, ShotReading, ShotRow } from '@leeway/contract';
 import { describe, expect, it } from 'vitest';
-import { readShots } from './readShots.ts';
+import { readShots, shotTable } from './readShots.ts';
 import { withoutRepeatedSessions } from './sessions.ts';
 
 const YARDS: ShotReading = { units: 'yd' };
@@ -233,4 +233,18 @@ describe('sessions', () => {
     const same = read(`club,carry [m]\n${'7i,140\n'.repeat(8)}`);
     expect(withoutRepeatedSessions(same.rows).rows).toHaveLength(8);
   });
+});
+
+it('gives the table behind the shots: headings and rows as they stand, also before a column is mapped', () => {
+  const text = 'Stick,Flug (m),Weite,Dev\n7-iron,131.4,2,2.5 L\n\n7-iron,129,2,=1\n';
+  const kinds = (map: ReadonlyMap<string, 'club' | 'side'>) =>
+    shotTable(text, 'odd.csv', { units: 'm', map }).value?.headings.map((h) => [h.text, h.meaning.kind]);
+  const unknown = ['Flug (m)', 'Weite'].map((heading) => [heading, 'unknown']);
+  expect(kinds(new Map())).toEqual([['Stick', 'unknown'], ...unknown, ['Dev', 'unknown']]);
+  const map = new Map([
+    ['stick', 'club'],
+    ['dev', 'side'],
+  ] as const);
+  expect(kinds(map)).toEqual([['Stick', 'column'], ...unknown, ['Dev', 'column']]);
+  expect(shotTable(text, 'odd.csv', { units: 'm' }).value?.cells.get(4)).toEqual(['7-iron', '129', '2', '=1']);
 });

@@ -1,7 +1,7 @@
 import type { Fault, Read, ShotColumn, ShotReading, ShotRow } from '@leeway/contract';
 import { decodeText } from './decode.ts';
-import { dimensionOf } from './headings.ts';
-import { findLayout, headingFaults, type Layout } from './layout.ts';
+import { dimensionOf, type Heading, readHeading } from './headings.ts';
+import { findLayout, type FoundLayout, headingFaults, type Layout } from './layout.ts';
 import { type DecimalMark, voteDecimalMark } from './numbers.ts';
 import { CAP, readTable, type TableRow } from './records.ts';
 import { notesOnFile } from './sanity.ts';
@@ -13,26 +13,16 @@ import { ShotReader } from './shotReader.ts';
  * flight columns.
  */
 export function readShots(bytes: Uint8Array | string, file: string, reading: ShotReading): Read<readonly ShotRow[]> {
-  const size = bytes.length;
-  if (size > CAP.bytes)
-    return refuse('too-large', file, `${Math.round(size / 1e6)} MB`, `at most ${CAP.bytes / 1e6} MB`);
-  const text: Read<string> =
-    typeof bytes === 'string' ? { value: bytes.replace(/^\uFEFF/, ''), faults: [] } : decodeText(bytes, file);
-  if (text.value === undefined) return { faults: text.faults };
-  if (text.value.trim() === '') return refuse('empty', file, 'nothing in it', 'a heading row and shots');
-  const table = readTable(text.value, file);
-  if (table.value === undefined) return { faults: [...text.faults, ...table.faults] };
-  const before = [...text.faults, ...table.faults];
-  const { rows } = table.value;
-  const found = findLayout(rows, reading);
-  if (found === undefined) return { faults: [...before, noHeadings(rows, file)] };
-  const { layout, next } = found;
-  const missing = missingColumns(layout, file, rows[next - 1]?.line ?? 1);
-  if (missing !== undefined) return { faults: [...before, ...headingFaults(layout, missing.line ?? 1, file), missing] };
+  const laid = layOut(bytes, file, reading);
+  if (laid.value === undefined) return { faults: laid.faults };
+  const { rows, layout, next } = laid.value;
+  const headingLine = rows[next - 1]?.line ?? 1;
+  const missing = missingColumns(layout, file, headingLine);
+  if (missing !== undefined)
+    return { faults: [...laid.faults, ...headingFaults(layout, missing.line ?? 1, file), missing] };
   const shots = new ShotReader(file, reading, layout, voteOn(rows, next, layout));
   for (const row of rows.slice(next)) shots.take(row);
-  const headingLine = rows[next - 1]?.line ?? 1;
-  const faults = [...before, ...headingFaults(layout, headingLine, file), ...shots.faults];
+  const faults = [...laid.faults, ...headingFaults(layout, headingLine, file), ...shots.faults];
   if (shots.rows.length === 0)
     return {
       faults: [
@@ -41,6 +31,54 @@ export function readShots(bytes: Uint8Array | string, file: string, reading: Sho
       ],
     };
   return { value: shots.rows, faults: [...faults, ...notesOnFile(shots.rows, layout, reading, file)] };
+}
+
+/** A table with its headings found. */
+interface LaidOut extends FoundLayout {
+  readonly rows: readonly TableRow[];
+}
+
+function layOut(bytes: Uint8Array | string, file: string, reading: ShotReading): Read<LaidOut> {
+  const table = tableOf(bytes, file);
+  if (table.value === undefined) return { faults: table.faults };
+  const rows = table.value;
+  const found = findLayout(rows, reading);
+  if (found === undefined) return { faults: [...table.faults, noHeadings(rows, file)] };
+  return { value: { ...found, rows }, faults: table.faults };
+}
+
+function tableOf(bytes: Uint8Array | string, file: string): Read<readonly TableRow[]> {
+  const size = bytes.length;
+  if (size > CAP.bytes)
+    return refuse('too-large', file, `${Math.round(size / 1e6)} MB`, `at most ${CAP.bytes / 1e6} MB`);
+  const text: Read<string> =
+    typeof bytes === 'string' ? { value: bytes.replace(/^\uFEFF/, ''), faults: [] } : decodeText(bytes, file);
+  if (text.value === undefined) return { faults: text.faults };
+  if (text.value.trim() === '') return refuse('empty', file, 'nothing in it', 'a heading row and shots');
+  const table = readTable(text.value, file);
+  const faults = [...text.faults, ...table.faults];
+  return table.value === undefined ? { faults } : { value: table.value.rows, faults };
+}
+
+/** The headings of a file of shots, and its rows as they stand. */
+export interface ShotTable {
+  readonly headings: readonly Heading[];
+  /** Cells by the 1-based line that their row ends on. */
+  readonly cells: ReadonlyMap<number, readonly string[]>;
+}
+
+/**
+ * What the headings of a file were taken for, to be looked at: also where columns that are needed are missing, and where none is known (then the
+ * widest of the first rows is taken for them). Refused: what is no table.
+ */
+export function shotTable(bytes: Uint8Array | string, file: string, reading: ShotReading): Read<ShotTable> {
+  const { value: rows, faults } = tableOf(bytes, file);
+  if (rows === undefined) return { faults };
+  const headings =
+    findLayout(rows, reading)?.layout.headings ??
+    widestOf(rows)?.cells.map((cell) => readHeading(cell, reading.map)) ??
+    [];
+  return { value: { headings, cells: new Map(rows.map(({ line, cells }) => [line, cells])) }, faults };
 }
 
 function refuse(
@@ -53,14 +91,17 @@ function refuse(
   return { faults: [...before, { code, level: 'refused', file, found, expected }] };
 }
 
-/** Names the row that looks most like headings: the widest of the first ones. */
-function noHeadings(rows: readonly TableRow[], file: string): Fault {
-  const widest = rows
+/** The row that looks most like headings: the widest of the first ones. */
+const widestOf = (rows: readonly TableRow[]): TableRow | undefined =>
+  rows
     .slice(0, 40)
     .reduce<TableRow | undefined>(
       (best, row) => (row.cells.length > (best?.cells.length ?? 0) ? row : best),
       undefined,
     );
+
+function noHeadings(rows: readonly TableRow[], file: string): Fault {
+  const widest = widestOf(rows);
   const found = `no headings that are known; the widest row is ${widest?.cells.slice(0, 5).join(' | ') ?? ''}`;
   const place = widest === undefined ? {} : { line: widest.line };
   return {

@@ -8,6 +8,8 @@ import { erasePlayer } from '../erase.ts';
 import { readKeyCopy } from '../keyCopies.ts';
 import { migrate, MIGRATIONS } from '../migrate.ts';
 import { exportPlayer, importPlayer } from '../playerFile.ts';
+import { playerList } from '../playerList.ts';
+import { noteProgress, progressOf } from '../progress.ts';
 import { put, type Receipt } from '../put.ts';
 import { current, get, history, list, players } from '../read.ts';
 import { restore } from '../restore.ts';
@@ -131,6 +133,31 @@ export function storeContract(database: string, openEmpty: () => Promise<Store>)
       await expect(store.database.query('UPDATE leeway.record SET version = 2')).rejects.toThrow('never changed');
     });
 
+    test('lists players with what is newest of theirs', async () => {
+      const [one, other] = [newId(), newId()];
+      const [first, session, none] = [profileOf(one), sessionOf(one), profileOf(other)];
+      const again = { ...profileOf(one, { name: 'Tilda Brook-Ashby' }), supersedes: first.id };
+      const receipts = await stored(first, none, session, shotOf(one, session.id), again);
+      const listed = (await playerList(store)).filter(({ profile }) => [one, other].includes(profile.owner));
+      expect(listed.map(({ profile, latest }) => [profile.body.name, latest.map(({ kind }) => kind)])).toEqual([
+        ['Tilda Brook', ['profile']],
+        ['Tilda Brook-Ashby', ['profile', 'shot', 'session']],
+      ]);
+      expect(listed[1]?.latest.map(({ seq }) => seq)).toEqual([4, 3, 2].map((i) => receipts[i]?.seq));
+    });
+
+    test('notes how far work has come, and forgets it with its player', async () => {
+      const [owner, job] = [newId(), newId()];
+      await stored(profileOf(owner));
+      expect(await progressOf(store, job)).toBeUndefined();
+      await noteProgress(store, job, owner, { done: 1, total: 18 });
+      await noteProgress(store, job, owner, { done: 2, total: 18 });
+      expect(await progressOf(store, job)).toEqual({ done: 2, total: 18 });
+      await erasePlayer(store, owner);
+      await noteProgress(store, job, owner, { done: 3, total: 18 });
+      expect(await progressOf(store, job)).toBeUndefined();
+    });
+
     test('takes one record from twenty hands once', async () => {
       const owner = newId();
       const profile = profileOf(owner);
@@ -244,7 +271,7 @@ export function storeContract(database: string, openEmpty: () => Promise<Store>)
         expect(await migrate(second.database, [...MIGRATIONS, step])).toEqual([]);
         expect(await exportPlayer(second, later)).toBe(file);
         expect((await migrate(second.database)).map(({ code }) => code)).toEqual(['newer-store']);
-        const changed = MIGRATIONS.map((known) => ({ ...known, text: `${known.text} ` }));
+        const changed = MIGRATIONS.map((known, i) => (i === 0 ? { ...known, text: `${known.text} ` } : known));
         expect((await migrate(second.database, [...changed, step])).map(({ code }) => code)).toEqual(['other-store']);
       } finally {
         await second.close();

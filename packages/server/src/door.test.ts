@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isLoopbackHost } from './hosts.ts';
+import { isLoopbackHost } from './door.ts';
 
 test.each(['localhost', 'localhost:4310', '127.0.0.1:80', '[::1]:4310', 'LOCALHOST:1'])(
   '%s is this machine',

@@ -1,0 +1,13 @@
+import { createHash } from 'node:crypto';
+
+/**
+ * An id that follows from what something was made of: made again it is the same, so that storing it twice is harmless. A UUID of version 8 (RFC 9562,
+ * section 5.8) with bits of a SHA-256.
+ */
+export function derivedId(...parts: readonly string[]): string {
+  const bytes = createHash('sha256').update(JSON.stringify(parts)).digest().subarray(0, 16);
+  bytes[6] = ((bytes[6] ?? 0) & 0x0f) | 0x80;
+  bytes[8] = ((bytes[8] ?? 0) & 0x3f) | 0x80;
+  const hex = bytes.toString('hex');
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join('-');
+}
