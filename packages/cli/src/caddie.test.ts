@@ -54,8 +54,8 @@ test('the words come in their order: what, where, start, price, distances, chanc
     '  Of 100 balls: green 60, fairway 20, rough 16, sand 3, penalty area 1.',
     '  Room before a ball costs 0.10 · 0.25 more: left 16 · 19, right 9, short free, long 12 · free m.',
     '  A reason.',
-    '  Else 9-iron, full, spot 8 m right of the flag and 3 m short of it: 3.16, costs 0.04 more: 12 in 100 finish in the pond; from the spot 3.',
-    '  Else PW, full, spot 8 m right of the flag and 3 m short of it: 3.16, a tie.',
+    '  Else 9-iron, full, 8 m right and 3 m short: 3.16, costs 0.04 more: 12 in 100 finish in the pond; from the spot 3.',
+    '  Else PW, full, 8 m right and 3 m short: 3.16, a tie.',
     '  How sure: 24 balls of this club and swing; sure to ±0.04, four times in five.',
   ]);
 });
@@ -78,6 +78,8 @@ test('out of reach the plain line is the fairway, and the note says what is left
   expect(text).toContain('down the middle of the fairway with the 8-iron, full 3.21');
   expect(text).toContain('leaves 131 m');
   expect(text).not.toContain('straight at the flag');
+  expect(text).toContain('Spot 12 m out, 8 m right of the flag line.');
+  expect(text).toContain('Else 9-iron, full, 140 m out, 8 m right:');
 });
 
 test('a flagged stroke carries a caution, and a bias how to start the ball', () => {
@@ -99,10 +101,8 @@ test('named strokes, the plainer choice and what is worth learning are told', ()
     worthLearning: [{ ...stroke, option: { club: '8I', swing: 'three-quarter' }, savesStrokes: 0.05 }],
   });
   expect(text).toContain('Plainer, and a tie: 7-iron, full');
-  expect(text).toContain('As asked, 9-iron, full, spot');
-  expect(text).toContain(
-    'Worth learning: 8-iron, three-quarter, spot 8 m right of the flag and 3 m short of it would save 0.05 here.',
-  );
+  expect(text).toContain('As asked, 9-iron, full, 8 m right');
+  expect(text).toContain('Worth learning: 8-iron, three-quarter, 8 m right and 3 m short would save 0.05 here.');
 });
 
 test('a round has its total, and the map’s credit stands at the end', () => {

@@ -4,13 +4,15 @@ import {
   finishWords,
   fromWords,
   shotTitle,
+  spotPlace,
+  strokeWords,
   TIE_STROKES,
   type HoleDocument,
   type PlanDocument,
   type ShotDocument,
   type StrokeDocument,
 } from '@leeway/contract';
-import { capital, cautionWords, lengthWords, optionWords, spotWords, strokesWords, wholeLength } from '@leeway/engine';
+import { capital, cautionWords, lengthWords, optionWords, strokesWords, wholeLength } from '@leeway/engine';
 import { dayWords } from './dayWords.ts';
 import type { Units } from './quantities.ts';
 
@@ -57,7 +59,7 @@ export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'):
   const dropped = shot.dropped === true ? ', after a drop' : '';
   return [
     `${title}: ${lengthWords(shot.toFlagM, units)} to the flag${fromWords(shot.lie)}${dropped}.`,
-    `  ${capital(optionWords(shot.option))}. Spot ${spotWords(shot.spot, units)}.`,
+    `  ${capital(optionWords(shot.option))}. Spot ${spotPlace(shot, units)}.`,
     ...startWords(shot, units),
     `  ${strokesWords(shot.expectedStrokes)} strokes${plainWords(shot)}.`,
     `  ${distanceWords(shot, units)}`,
@@ -136,7 +138,7 @@ function roomWords(shot: ShotDocument, units: Units): string[] {
 }
 
 function elseWords(shot: ShotDocument, units: Units): string[] {
-  const line = (s: StrokeDocument): string => `${optionWords(s.option)}, spot ${spotWords(s.spot, units)}`;
+  const line = (s: Pick<StrokeDocument, 'option' | 'spot'>): string => strokeWords(s, shot, units);
   const costs = (n: number): string => (n < TIE_STROKES ? 'a tie' : `costs ${strokesWords(n)} more`);
   const isSimplest = (s: StrokeDocument): boolean =>
     line(s) === (shot.simplest === undefined ? undefined : line(shot.simplest));

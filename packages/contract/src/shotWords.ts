@@ -1,5 +1,14 @@
-import { hundredBalls } from '@leeway/engine';
-import type { ShotDocument } from './plan.ts';
+import {
+  capital,
+  hundredBalls,
+  lengthWords,
+  optionWords,
+  outWords,
+  spotWords,
+  type Units,
+  wholeLength,
+} from '@leeway/engine';
+import type { ShotDocument, StrokeDocument } from './plan.ts';
 
 /** Words for a shot of a plan that every surface uses alike. */
 
@@ -24,6 +33,29 @@ const LIE_WORDS: { readonly [L in ShotDocument['lie']]: string } = {
   recovery: 'the trees',
   penalty: 'the penalty area',
 };
+
+/** Does the shot go for the flag? Otherwise its spots are told by how far out they lie. */
+export const goesForFlag = (shot: ShotDocument): boolean => shot.atFlag !== undefined;
+
+/** "6 yd left of the flag and 7 yd short of it"; from further back "224 yd out, 10 yd left of the flag line". */
+export const spotPlace = (shot: ShotDocument, units: Units): string =>
+  goesForFlag(shot) ? spotWords(shot.spot, units) : outWords(shot.toFlagM, shot.spot, units);
+
+/** "9-iron, full, 5 yd left and 13 yd short", of the flag; from further back "3-wood, full, 197 yd out, 9 yd left". */
+export function strokeWords(
+  { option, spot }: Pick<StrokeDocument, 'option' | 'spot'>,
+  shot: ShotDocument,
+  units: Units,
+): string {
+  const across = wholeLength(spot.rightOfFlagM, units);
+  const along = wholeLength(spot.beyondFlagM, units);
+  const side = across === 0 ? [] : [`${Math.abs(across)} ${units} ${across < 0 ? 'left' : 'right'}`];
+  const what = capital(optionWords(option));
+  if (!goesForFlag(shot))
+    return [what, `${lengthWords(shot.toFlagM + spot.beyondFlagM, units)} out`, ...side].join(', ');
+  const depth = along === 0 ? [] : [`${Math.abs(along)} ${units} ${along < 0 ? 'short' : 'past'}`];
+  return `${what}, ${[...side, ...depth].join(' and ') || 'at the flag'}`;
+}
 
 const PLACES: readonly (readonly [keyof ShotDocument['chances'], string])[] = [
   ['green', 'green'],

@@ -137,8 +137,8 @@ describe('the words of a shot', () => {
     expect(plainLine(other)?.words).toBe('at the flag, 9-iron, full');
   });
 
-  it('do not say in the reasons what stands above them', () => {
-    expect(reasonsOf(shotOf(), 'yd')).toEqual([
+  it('keep a club’s number and its name on one line', () => {
+    expect(reasonsOf(shotOf())).toEqual([
       "Straight at the flag 3.66, because 10 in 100 of this player's 8-\u2060irons finish in Tolvane Creek; from the spot 6.".replace(
         '’',
         "'",

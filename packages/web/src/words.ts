@@ -3,22 +3,15 @@ import {
   evidenceWords,
   finishWords,
   fromWords,
+  goesForFlag,
   shotTitle,
-  type StrokeDocument,
+  spotPlace,
+  strokeWords,
   TIE_STROKES,
   type HoleDocument,
   type ShotDocument,
 } from '@leeway/contract';
-import {
-  capital,
-  cautionWords,
-  lengthWords,
-  optionWords,
-  spotWords,
-  strokesWords,
-  type Units,
-  wholeLength,
-} from '@leeway/engine';
+import { capital, cautionWords, lengthWords, optionWords, strokesWords, type Units, wholeLength } from '@leeway/engine';
 import type { Behind, SpotAnswer } from './asks.ts';
 import type { GreenAlong } from './plane/greenAlong.ts';
 
@@ -119,17 +112,8 @@ export const clubWordsOf = (shot: ShotDocument): { readonly club: string; readon
   return { club, swing: swing.join(', ') };
 };
 
-/** Does the shot go for the flag? Otherwise it is told by how far out it lies. */
-const goesForFlag = (shot: ShotDocument): boolean => shot.atFlag !== undefined;
-
-/** "Spot 6 yd left of the flag and 7 yd short of it."; from further back "Spot 224 yd out, 10 yd left of the flag line." */
-export function spotLine(shot: ShotDocument, units: Units): string {
-  if (goesForFlag(shot)) return `Spot ${spotWords(shot.spot, units)}.`;
-  const across = wholeLength(shot.spot.rightOfFlagM, units);
-  const side = across < 0 ? 'left of' : 'right of';
-  const line = across === 0 ? 'on the flag line' : `${Math.abs(across)} ${units} ${side} the flag line`;
-  return `Spot ${lengthWords(shot.toFlagM + shot.spot.beyondFlagM, units)} out, ${line}.`;
-}
+/** "Spot 6 yd left of the flag and 7 yd short of it." */
+export const spotLine = (shot: ShotDocument, units: Units): string => `Spot ${spotPlace(shot, units)}.`;
 
 /** Nothing where no feature stands near the line. */
 export const startWords = ({ startLine }: ShotDocument): string =>
@@ -256,11 +240,7 @@ export const whyHeading = (shot: ShotDocument): string => {
 /** No line ends after the 8- of an 8-iron. */
 const unbroken = (words: string): string => words.replace(/(\d-)(?=[a-z])/g, '$1\u2060');
 
-/** The reasons, without the club, spot and strokes that stand above them already. */
-export function reasonsOf(shot: ShotDocument, units: Units): readonly string[] {
-  const said = `${capital(optionWords(shot.option))}, at a spot ${spotWords(shot.spot, units)}: ${strokesWords(shot.expectedStrokes)}; `;
-  return shot.reasons.map((reason) => unbroken(reason.startsWith(said) ? capital(reason.slice(said.length)) : reason));
-}
+export const reasonsOf = (shot: ShotDocument): readonly string[] => shot.reasons.map(unbroken);
 
 export const othersHeading = (count: number): string => (count > 1 ? 'Second and third choice' : 'Second choice');
 
@@ -269,19 +249,6 @@ export interface Other {
   readonly what: string;
   readonly why: string;
   readonly costs: string;
-}
-
-/** "9-iron, full, 5 yd left and 13 yd short", of the flag; from further back "3-wood, full, 197 yd out, 9 yd left". */
-function strokeWords(stroke: StrokeDocument, shot: ShotDocument, units: Units): string {
-  const across = wholeLength(stroke.spot.rightOfFlagM, units);
-  const along = wholeLength(stroke.spot.beyondFlagM, units);
-  const side = across === 0 ? [] : [`${Math.abs(across)} ${units} ${across < 0 ? 'left' : 'right'}`];
-  const option = capital(optionWords(stroke.option));
-  if (!goesForFlag(shot)) {
-    return [option, `${lengthWords(shot.toFlagM + stroke.spot.beyondFlagM, units)} out`, ...side].join(', ');
-  }
-  const depth = along === 0 ? [] : [`${Math.abs(along)} ${units} ${along < 0 ? 'short' : 'past'}`];
-  return `${option}, ${[...side, ...depth].join(' and ') || 'at the flag'}`;
 }
 
 export const othersOf = (shot: ShotDocument, units: Units): readonly Other[] =>

@@ -1,3 +1,4 @@
+import { distanceM } from '../geometry/segment.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { HoleSolution } from '../value/solution.ts';
 import { type Because, explain } from './explain.ts';
@@ -54,9 +55,10 @@ export function reasonsOf(
   return reasons;
 }
 
-const SAME_RAD = 1e-4;
+/** One stroke to a player: the same option, at spots that no one could aim apart. */
+const SAME_M = 0.9;
 const isSame = (a: ShownStroke, b: ShownStroke): boolean =>
-  a.priced.option === b.priced.option && Math.abs(a.priced.bearingRad - b.priced.bearingRad) < SAME_RAD;
+  a.priced.option === b.priced.option && distanceM(a.spot, b.spot) < SAME_M;
 
 function plainReason(marks: ReadonlyMap<number, Landmark>, answer: ShownStroke, plain: PlainLine): Reason {
   if (isTie(plain.shown, answer)) return { kind: 'plain tie', plain };

@@ -1,3 +1,4 @@
+import { distanceM } from '../geometry/segment.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { Option } from '../player/option.ts';
 import type { Because } from './explain.ts';
@@ -13,6 +14,7 @@ import {
   finishWords,
   lengthWords,
   optionWords,
+  outWords,
   spotWords,
   strokesWords,
   type Units,
@@ -31,11 +33,9 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
   const { answer } = choice;
   switch (reason.kind) {
     case 'plain': {
-      const where = spotWords(fromFlag(choice, ground, answer), units);
       const other = reason.plain.shown;
-      const head = `${capital(optionWords(answer.priced.option))}, at a spot ${where}: ${strokesWords(answer.strokes)}`;
       const whose = `of this player's ${ballsWords(other.priced.option)}`;
-      return `${head}; ${plainWords(reason.plain.kind)}${wayOf(other, answer)} ${strokesWords(other.strokes)}, because ${wordBecause(reason.because, whose, units)}.`;
+      return `${capital(plainWords(reason.plain.kind))}${wayOf(other, answer)} ${strokesWords(other.strokes)}, because ${wordBecause(reason.because, whose, units)}.`;
     }
     case 'plain tie': {
       const costs = reason.plain.shown.strokes - answer.strokes;
@@ -57,13 +57,21 @@ export function wordReason(reason: Reason, choice: Choice, ground: HoleGround, u
     case 'held back': {
       const names = [...new Set(reason.stroke.flagged.map((c) => cautionWords(c)))].join(', ');
       const saves = strokesWords(answer.strokes - reason.stroke.strokes);
-      return `${capital(optionWords(reason.stroke.priced.option))} ${spotWords(fromFlag(choice, ground, reason.stroke), units)} would cost ${saves} less, but its pattern reaches ${names}; it is not shown first.`;
+      return `${capital(optionWords(reason.stroke.priced.option))}, ${whereWords(choice, ground, reason.stroke, units)}, would cost ${saves} less, but its pattern reaches ${names}; it is not shown first.`;
     }
     case 'unmapped':
       return `${ballsIn100(reason.chance)} in 100 finish on ground that is not mapped; what they cost is a guess.`;
     case 'leans on unmapped':
       return 'No stroke from here has its spot on mapped ground; map more of the hole before relying on this.';
   }
+}
+
+/** Where a stroke's spot lies: from the flag where it can be reached, else by how far out. */
+function whereWords(choice: Choice, ground: HoleGround, shown: Pick<ShownStroke, 'spot'>, units: Units): string {
+  const at = fromFlag(choice, ground, shown);
+  return choice.plain?.kind === 'flag'
+    ? spotWords(at, units)
+    : outWords(distanceM(choice.from.at, ground.flag), at, units);
 }
 
 /** With which club, where it is not the choice's own: " with the three-quarter 7-iron". */

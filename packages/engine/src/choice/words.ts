@@ -72,6 +72,18 @@ export function spotWords(at: { readonly beyondFlagM: number; readonly rightOfFl
   return `${Math.abs(across)} ${units} ${side} of the flag and ${Math.abs(along)} ${units} ${depth} it`;
 }
 
+/** The same from further back than the flag can be reached from: "224 yd out, 10 yd left of the flag line". */
+export function outWords(
+  toFlagM: number,
+  at: { readonly beyondFlagM: number; readonly rightOfFlagM: number },
+  units: Units,
+): string {
+  const across = wholeLength(at.rightOfFlagM, units);
+  const side = across < 0 ? 'left of' : 'right of';
+  const line = across === 0 ? 'on the flag line' : `${Math.abs(across)} ${units} ${side} the flag line`;
+  return `${lengthWords(toFlagM + at.beyondFlagM, units)} out, ${line}`;
+}
+
 /** "in the pond", "out of bounds", "on ground that is not mapped". */
 export function finishWords(landmark: Landmark): string {
   if (landmark.surface === 'out') return 'out of bounds';

@@ -87,7 +87,7 @@ export const shotOf = (): ShotDocument => ({
     "medianM": 13.351
   },
   "reasons": [
-    "8-iron, full, at a spot 5 yd left of the flag and 2 yd short of it: 3.55; straight at the flag 3.66, because 10 in 100 of this player's 8-irons finish in Tolvane Creek; from the spot 6."
+    "Straight at the flag 3.66, because 10 in 100 of this player's 8-irons finish in Tolvane Creek; from the spot 6."
   ],
   "alternatives": [
     {

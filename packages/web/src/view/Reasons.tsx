@@ -7,9 +7,9 @@ interface Of {
 
 /** Why not the plain line. */
 export function Why({ state }: Of) {
-  const { shot, units } = { shot: state.shot.value, units: state.units.value };
+  const shot = state.shot.value;
   if (shot === undefined) return undefined;
-  const reasons = reasonsOf(shot, units);
+  const reasons = reasonsOf(shot);
   return (
     <section class="why">
       {reasons.length === 0 ? undefined : <h3>{whyHeading(shot)}</h3>}
