@@ -1,6 +1,9 @@
 import type { HoleSolution } from '@leeway/engine';
 import { type ReferenceSolution, type ReferenceState, TABLE_LIES } from '@leeway/engine/testdata';
 
+/** What the bench and its tests ask of a solution. */
+export type Asked = Omit<HoleSolution, 'next' | 'unplayable'>;
+
 /** Errors of a solution against the reference values of its hole, strokes. */
 export interface Accuracy {
   readonly teeError: number;
@@ -15,7 +18,7 @@ export interface Accuracy {
 const FIRST_AIM_DEG = -60;
 const AIM_STEP_DEG = 0.5;
 
-export function accuracyOf(solution: HoleSolution, reference: ReferenceSolution): Accuracy {
+export function accuracyOf(solution: Asked, reference: ReferenceSolution): Accuracy {
   const states = reference.states.map((s) => {
     const [best] = solution.best({ at: { eastM: s.x, northM: s.y }, lie: s.lie });
     if (best === undefined) throw new Error('no stroke from a reference state');
@@ -37,7 +40,7 @@ export function accuracyOf(solution: HoleSolution, reference: ReferenceSolution)
 }
 
 /** Aim in degrees to the right of the line to the flag. */
-function aimDeg(solution: HoleSolution, s: ReferenceState, bearingRad: number): number {
+function aimDeg(solution: Asked, s: ReferenceState, bearingRad: number): number {
   const { flag } = solution.ground;
   const turn = bearingRad - Math.atan2(flag.eastM - s.x, flag.northM - s.y);
   return (Math.atan2(Math.sin(turn), Math.cos(turn)) * 180) / Math.PI;

@@ -1,15 +1,6 @@
-import type {
-  BallState,
-  Chances,
-  HoleGround,
-  HoleSolution,
-  Option,
-  PlanePoint,
-  PlayerModel,
-  Priced,
-  Stroke,
-} from '@leeway/engine';
+import type { BallState, Chances, HoleGround, Option, PlanePoint, PlayerModel, Priced, Stroke } from '@leeway/engine';
 import { REFERENCE } from '@leeway/engine';
+import type { Asked } from './accuracy.ts';
 import { OUT, PENALTY, ROUGH } from './field.ts';
 import { ballsByLie, candidatesFrom, type Naive, type NaiveSettings, solveNaively } from './naive.ts';
 import { cellOf, surfaceOfCell } from './raster.ts';
@@ -20,7 +11,7 @@ const UNMAPPED = -2;
 const CHANCES = ['green', 'fairway', 'rough', 'bunker', 'recovery', 'penalty', 'outOfBounds'] as const;
 
 /** The rival behind the solver's own questions, so that one test can ask both. */
-export function naiveSolution(ground: HoleGround, player: PlayerModel, settings: NaiveSettings): HoleSolution {
+export function naiveSolution(ground: HoleGround, player: PlayerModel, settings: NaiveSettings): Asked {
   const naive = solveNaively(ground, player, settings);
   const values = new Map<string, number>();
   const valueOf = (from: BallState): number => {

@@ -7,7 +7,7 @@ import {
   referencePlayer,
   referenceSolution,
 } from '@leeway/engine/testdata';
-import { type Accuracy, accuracyOf } from './accuracy.ts';
+import { type Accuracy, accuracyOf, type Asked } from './accuracy.ts';
 import { cpuMs, median } from './cpu.ts';
 import { kernelTimes } from './kernels.ts';
 import type { NaiveSettings } from './naive.ts';
@@ -65,7 +65,7 @@ for (const [hole, playerName] of CASES) {
   const ours = median(times);
   row(`Leeway, warm, median of ${REPEATS}`, ours, accuracyOf(solution, reference));
   for (const settings of process.argv.includes('--full') ? FULL : QUICK) {
-    let rival: HoleSolution | undefined;
+    let rival: Asked | undefined;
     const ms = cpuMs(() => (rival = naiveSolution(ground, player, settings)));
     if (rival === undefined) continue;
     const { samples, gridM, aimStepDeg, sweeps } = settings;

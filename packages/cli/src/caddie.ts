@@ -25,6 +25,7 @@ export function planNote(document: PlanDocument, units: Units): string {
   const lines = [
     `${course === undefined ? '' : `${course}. `}Plan for ${player.name}. ${dayWords(document.day, units)}`,
   ];
+  if (document.rules !== undefined) lines.push(rulesWords(document.rules));
   if (round !== undefined) {
     lines.push(
       `${holes.length} holes, par ${round.par}: ${strokesWords(round.expectedStrokes)} strokes${sureWords(round.expectedStrokes, round.doubt)}.`,
@@ -34,6 +35,17 @@ export function planNote(document: PlanDocument, units: Units): string {
   lines.push('', CARE);
   if (attribution !== undefined) lines.push(attribution);
   return `${lines.join('\n')}\n`;
+}
+
+function rulesWords({ e5, lostInTrees, lostInRough }: NonNullable<PlanDocument['rules']>): string {
+  const lost = (share: number | undefined, where: string): string[] =>
+    share === undefined ? [] : [`${Math.round(100 * share)} in 100 balls in ${where} are taken as lost`];
+  const said = [
+    ...(e5 === true ? ['Local Rule E-5 is in force'] : []),
+    ...lost(lostInTrees, 'trees'),
+    ...lost(lostInRough, 'rough'),
+  ];
+  return `${said.join('; ')}.`;
 }
 
 function holeNote(hole: HoleDocument, units: Units): string[] {

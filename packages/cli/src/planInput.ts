@@ -17,6 +17,7 @@ import { Usage } from './command.ts';
 import { DAY_OPTIONS, Door, readDay } from './day.ts';
 import { CAP_BYTES, readTextCapped } from './files.ts';
 import { parsePlace } from './planPlace.ts';
+import { readRules, RULES_OPTIONS } from './rules.ts';
 import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
 
 /** Options that `plan` and `shot` share. */
@@ -34,6 +35,7 @@ export const PLAN_OPTIONS = {
   units: UNITS_OPTION,
   seed: { kind: 'text', value: 'N', help: 'fixes every random choice; a plan makes none' },
   timings: { kind: 'flag', help: 'tell how long each hole took to solve' },
+  ...RULES_OPTIONS,
   ...DAY_OPTIONS,
 } as const satisfies { readonly [name: string]: OptionSpec };
 
@@ -55,6 +57,7 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
   const units = unitsOf(given);
   const door = new Door();
   const day = readDay(given, units, door);
+  const rules = readRules(given);
   const seed = given.text('seed');
   if (seed !== undefined) parseWhole('seed', seed, [0, LARGEST_SEED]);
   if (given.words.length > 0) throw new Usage(`found "${given.words.join(' ')}"; expected only options`);
@@ -83,7 +86,8 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
   if (file?.value === undefined || ground?.value === undefined || faults.some((f) => f.level === 'refused')) {
     return undefined;
   }
-  const holes = hole === undefined ? ground.value.holes : ground.value.holes.filter((h) => h.hole === hole);
+  const asked = hole === undefined ? ground.value.holes : ground.value.holes.filter((h) => h.hole === hole);
+  const holes = asked.map((h) => ({ ...h, rules }));
   if (holes.length === 0) {
     const numbers = ground.value.holes.map((h) => h.hole).join(', ');
     const found = hole === undefined ? 'no hole' : `hole ${hole}`;

@@ -91,6 +91,10 @@ export const planSchema = z.strictObject({
   /** What it does not tell was not asked for in plans that are older than the day. */
   day: daySchema.partial().required({ windMps: true, temperatureC: true, pressureHpa: true, humidityPercent: true }),
   player: z.strictObject({ name: z.string() }),
+  /** What was settled about the Rules, where it is not the usual: Model Local Rule E-5, and the shares of balls never found. */
+  rules: z
+    .strictObject({ e5: z.literal(true).optional(), lostInTrees: chance.optional(), lostInRough: chance.optional() })
+    .optional(),
   /** Of all holes together, when there is more than one. */
   round: z.strictObject({ par: z.int(), expectedStrokes: strokes, doubt }).optional(),
   holes: z.array(

@@ -9,6 +9,7 @@ import {
   type PlannedShot,
   type PlanePoint,
   REFERENCE,
+  type RulesInForce,
   type ShownStroke,
   standardError,
   type Units,
@@ -48,8 +49,22 @@ export function planDocument(
     ...(attribution === undefined ? {} : { attribution }),
     day: dayDocument(plans[0]?.solution.day ?? REFERENCE),
     player: { name: heading.player },
+    ...rulesOf(plans[0]?.solution.ground.rules ?? {}),
     ...(plans.length > 1 ? { round: roundOf(plans) } : {}),
     holes,
+  };
+}
+
+function rulesOf({ e5, lost }: RulesInForce): Pick<PlanDocument, 'rules'> {
+  const trees = lost?.recovery ?? 0;
+  const rough = lost?.rough ?? 0;
+  if (e5 !== true && trees + rough === 0) return {};
+  return {
+    rules: {
+      ...(e5 === true ? { e5: true as const } : {}),
+      ...(trees > 0 ? { lostInTrees: trees } : {}),
+      ...(rough > 0 ? { lostInRough: rough } : {}),
+    },
   };
 }
 

@@ -2,6 +2,7 @@ import type { Frame } from '../geometry/frame.ts';
 import type { Polygon, Ring } from '../geometry/polygon.ts';
 import type { Surface } from '../quantity/lies.ts';
 import type { PlanePoint } from '../quantity/points.ts';
+import type { RulesInForce } from './rules.ts';
 
 export type { Frame, Polygon, Ring };
 
@@ -14,6 +15,8 @@ export interface Area {
   readonly name?: string;
   /** For a penalty area: red (`true`) gives lateral relief, yellow does not. */
   readonly red?: boolean;
+  /** A penalty area that no ball is played from as it lies: water, or a no-play zone. */
+  readonly barred?: boolean;
   readonly polygon: Polygon;
 }
 
@@ -46,4 +49,5 @@ export interface HoleGround {
   /** Lowest paint first; later areas cover earlier ones. Exactly one hole's green has surface `green`; other greens are fairway and a caution. */
   readonly areas: readonly Area[];
   readonly cautions: readonly Caution[];
+  readonly rules?: RulesInForce;
 }

@@ -1,12 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { distanceM } from '../geometry/segment.ts';
-import type { HoleGround } from '../ground/hole.ts';
 import type { BallState, Candidate } from '../value/solution.ts';
 import { solveHole } from '../value/solve.ts';
 import { referenceHole, referencePlayer } from '../value/testdata/load.ts';
-import { box, groundWith, solutionOf } from '../choice/testdata/madeUp.ts';
+import {
+  area,
+  box as corners,
+  hole,
+  option,
+  part as toyPart,
+  player as toyPlayer,
+  round,
+} from '../value/testdata/toy.ts';
 import { planFrom, planHole } from './planHole.ts';
-import { nextBall, stateAt } from './relief.ts';
+import { nextBall } from './relief.ts';
 
 describe('the plan of the reference par 4', () => {
   const player = referencePlayer('player_sym');
@@ -59,37 +66,31 @@ describe('the plan of the reference par 4', () => {
 });
 
 describe('the next ball', () => {
-  const pond = { ...box('pond', 'penalty', [-20, 40, 20, 60]), red: true };
+  const fairway = area('fairway', corners(-60, -20, 60, 190));
+  const green = area('green', round(0, 160, 12));
+  const pond = area('penalty', corners(-20, 40, 20, 60), { id: 'pond', red: true });
+  const out = area('out', corners(-200, 200, 200, 400), { id: 'out' });
+  const one = toyPlayer([option('one', [toyPart(1, 60, 6)]), option('short', [toyPart(1, 20, 3)])], 2);
+  const solution = solveHole(hole([0, 160], [fairway, green, pond, out]), one);
   const from = { at: { eastM: 0, northM: 0 }, lie: 'tee' } as const;
-  const on = (ground: HoleGround) =>
-    solutionOf(ground, {
-      surfaceAt: (p) => {
-        if (p.northM > 200) return 'out';
-        return Math.abs(p.eastM) <= 20 && p.northM >= 40 && p.northM <= 60 ? 'penalty' : 'fairway';
-      },
-      areaAt: () => 0,
-      strokesAtRest: (p) => distanceM(p, ground.flag) / 100,
-    });
 
   test('is dropped at the near edge of the water, no nearer the flag than where it went in', () => {
-    const solution = on(groundWith([pond]));
     const next = nextBall(solution, from, { eastM: 0, northM: 55 });
     expect(next?.dropped).toBe(true);
     expect(next?.state.lie).toBe('fairway');
     expect(next?.state.at.northM).toBeLessThan(40);
-    expect(next?.state.at.northM).toBeGreaterThan(38.5);
+    expect(next?.state.at.northM).toBeGreaterThan(20);
   });
 
   test('out of bounds is played again from where it was', () => {
-    expect(nextBall(on(groundWith([])), from, { eastM: 0, northM: 210 })?.state).toBe(from);
+    expect(nextBall(solution, from, { eastM: 0, northM: 210 })).toEqual({ state: from, dropped: true });
   });
 
-  test('plays as it lies on dry ground', () => {
-    const solution = on(groundWith([]));
-    expect(nextBall(solution, from, { eastM: 3, northM: 70 })).toEqual({
-      state: { at: { eastM: 3, northM: 70 }, lie: 'fairway' },
-      dropped: false,
-    });
-    expect(stateAt(solution, { eastM: 3, northM: 70 }).lie).toBe('fairway');
+  test('plays as it lies on dry ground, and there is none on the green', () => {
+    const dry = nextBall(solution, from, { eastM: 3, northM: 70 });
+    expect(dry?.dropped).toBe(false);
+    expect(dry?.state.lie).toBe('fairway');
+    expect(distanceM(dry?.state.at ?? from.at, { eastM: 3, northM: 70 })).toBeLessThan(1e-9);
+    expect(nextBall(solution, from, { eastM: 3, northM: 160 })).toBeUndefined();
   });
 });

@@ -1,6 +1,6 @@
 import type { Option, Pattern, PlayerModel } from '../player/option.ts';
 import { runM } from '../player/run.ts';
-import type { Lie } from '../quantity/lies.ts';
+import { LIES, SURFACES, type Lie } from '../quantity/lies.ts';
 import { RUNS_ON } from '../reach/clubToday.ts';
 import type { HeightAt } from '../reach/patternToday.ts';
 import type { Reach } from '../reach/reach.ts';
@@ -17,6 +17,11 @@ export const LIE_CODES: { readonly [L in Lie]: number } = {
   recovery: RECOVERY,
   penalty: PENALTY,
 };
+
+/** The lie that each raster code is; none for green and out of bounds. */
+export const LIE_OF: readonly (Lie | undefined)[] = SURFACES.map((_, code) =>
+  LIES.find((lie) => LIE_CODES[lie] === code),
+);
 
 /** One stroke a player owns, from one lie, ready to be evaluated. */
 export interface Weapon {

@@ -7,6 +7,7 @@ import type { Option, Pattern, PlayerModel } from '../player/option.ts';
 import { Reach } from '../reach/reach.ts';
 import {
   arsenalOf,
+  LIE_OF,
   narrowestOf,
   runClassesOf,
   weaponOf,
@@ -18,6 +19,7 @@ import {
 import { baselineAt, baselineOf, type Baseline } from './baseline.ts';
 import { WIDTHS_M } from './cloud.ts';
 import { Blur, type Patch } from './blur.ts';
+import { fatesOf, type Fate } from './fate.ts';
 import { flowOf } from './flow.ts';
 import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
@@ -63,7 +65,9 @@ export class Field {
   readonly player: PlayerModel;
   readonly frame: PlayFrame;
   readonly raster: Raster;
-  /** Whether any penalty area is on the map. */
+  /** By raster code. */
+  readonly fates: readonly Fate[];
+  /** Whether balls are lifted anywhere on the map. */
   readonly water: boolean;
   readonly day: Day;
   readonly classes: readonly Runs[];
@@ -91,7 +95,10 @@ export class Field {
     this.day = day;
     this.frame = playFrame(ground.ball, ground.flag);
     const painted = paint(ground, this.frame);
-    this.water = painted.surface.includes(PENALTY);
+    const plays = (code: number): boolean => player.options.some((o) => o.byLie[LIE_OF[code]!] !== undefined);
+    this.raster = plays(RECOVERY) ? painted : unmappedAsRough(painted);
+    this.fates = fatesOf(ground.rules ?? {}, plays);
+    this.water = this.fates.some(({ lifted }, code) => lifted > 0 && this.raster.surface.includes(code));
     this.making = {
       water: this.water,
       reach: Reach.on(day),
@@ -100,11 +107,9 @@ export class Field {
     };
     this.classes = runClassesOf(player, this.making);
     this.arsenal = arsenalOf(player, this.making, this.classes);
-    this.raster = this.arsenal.has(RECOVERY) ? painted : unmappedAsRough(painted);
     this.putts = puttsOf(player.putting);
     this.baseline = baselineOf(this.arsenal, this.putts, this.raster);
     const flow = flowOf(ground, this.frame);
-    const plays = (code: number): boolean => this.arsenal.has(code);
     const { u0, u1, v0, v1 } = this.raster.box;
     const padded = { u0: u0 - PAD_M, u1: u1 + PAD_M, v0: v0 - PAD_M, v1: v1 + PAD_M };
     const green = greenOf(this.raster);
@@ -120,12 +125,12 @@ export class Field {
       v: (green.v0 + green.v1) / 2,
       halfM: Math.max(MESH_LEAST_M, SQUARE_STEP_M * Math.ceil((longest / 2 + MESH_BEYOND_M) / SQUARE_STEP_M)),
     };
-    const { raster, classes } = this;
+    const { raster, classes, fates } = this;
     const narrowest = narrowestOf(this.arsenal, classes);
     const inWide = (k: number): number => Math.max(0, narrowest[k]! - (NEAR_WIDTHS.length - 1));
     const inNear = (k: number): number => narrowest[k]!;
-    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, raster, plays, classes, flow, inWide, middle);
-    this.near = new Sheet(this.nearBox, NEAR_CELL_M, NEAR_WIDTHS, raster, plays, classes, flow, inNear, middle);
+    this.wide = new Sheet(padded, 1, WIDE_WIDTHS, raster, fates, classes, flow, inWide, middle);
+    this.near = new Sheet(this.nearBox, NEAR_CELL_M, NEAR_WIDTHS, raster, fates, classes, flow, inNear, middle);
     const grids = [this.wide.grid, this.near.grid];
     const bytes = this.wide.bytes() + this.near.bytes() + Blur.bytes(grids) + Shelf.bytes(this.arsenal);
     const room = new Room(bytes, makeKernel);

@@ -147,7 +147,9 @@ function tally(field: Field, solved: Solving, here: Here, played: Played, bearin
       const code = raster.surface[cell]!;
       const area = raster.area[cell]! - FIRST_AREA;
       chance[area]! += w;
-      cost[area]! += w * (1 + costOn(field, solved, here, u, v, code));
+      // a ball that has run lies where it does by its last roll; one that has not came straight from the stroke
+      const [wayU, wayV] = run > 0 ? [onU, onV] : wayOf(here, u, v);
+      cost[area]! += w * (1 + costOn(field, solved, here, u, v, code, wayU, wayV));
       if (area !== UNMAPPED - FIRST_AREA) surface[code]! += w;
       if (code === OUT || code === PENALTY) continue;
       distance[Math.min(distance.length - 1, (field.distanceM(u, v) / BIN_M) | 0)]! += w;
@@ -158,23 +160,36 @@ function tally(field: Field, solved: Solving, here: Here, played: Played, bearin
 
 /** Strokes still to play for a ball at rest at a place, after a stroke from `here`. */
 export function strokesAtRest(field: Field, solved: Solving, here: Here, u: number, v: number): number {
-  return costOn(field, solved, here, u, v, field.raster.surface[cellAt(field.raster, u, v)]!);
+  return costOn(field, solved, here, u, v, field.raster.surface[cellAt(field.raster, u, v)]!, ...wayOf(here, u, v));
 }
 
-/** The same where the surface is known. */
-function costOn(field: Field, solved: Solving, here: Here, u: number, v: number, code: number): number {
-  if (code === GREEN) return puttsAt(field.putts, field.distanceM(u, v));
-  const again = 1 + here.strokes;
-  if (code === OUT) return again;
-  if (code !== PENALTY) {
-    const strokes = field.strokesFrom(code === TEE ? FAIRWAY : code, u, v);
-    return Number.isNaN(strokes) ? again : strokes;
-  }
-  if (solved.relief === undefined) return again;
+/** The direction from a state to a place, as a unit vector. */
+function wayOf(here: Here, u: number, v: number): [number, number] {
   const length = Math.hypot(u - here.u, v - here.v) || 1;
-  solved.relief.at(u, v, (u - here.u) / length, (v - here.v) / length, 0.5);
+  return [(u - here.u) / length, (v - here.v) / length];
+}
+
+/** The same where the surface is known, and the unit direction that the ball came along. */
+function costOn(
+  field: Field,
+  solved: Solving,
+  here: Here,
+  u: number,
+  v: number,
+  code: number,
+  wayU: number,
+  wayV: number,
+): number {
+  if (code === GREEN) return puttsAt(field.putts, field.distanceM(u, v));
+  const { played, replayed, lifted } = field.fates[code]!;
+  const again = 1 + here.strokes;
+  let cost = replayed * again;
+  if (played > 0) cost += played * field.strokesFrom(code === TEE ? FAIRWAY : code, u, v);
+  if (lifted === 0) return cost;
+  if (solved.relief === undefined) return cost + lifted * again;
+  solved.relief.at(u, v, wayU, wayV, 0.5);
   const { legal, strokes } = solved.relief;
-  return legal * (1 + Math.min(strokes, here.strokes)) + (1 - legal) * again;
+  return cost + lifted * (legal * (1 + Math.min(strokes, here.strokes)) + (1 - legal) * again);
 }
 
 function proximity(distance: Float64Array): { proximityMeanM: number; proximityMedianM: number } {

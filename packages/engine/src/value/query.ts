@@ -1,11 +1,12 @@
 import type { Option } from '../player/option.ts';
-import type { Lie } from '../quantity/lies.ts';
-import { LIE_CODES, type Weapon } from './arsenal.ts';
+import { LIE_CODES, LIE_OF, type Weapon } from './arsenal.ts';
 import type { Field } from './field.ts';
 import { Scan } from './scan.ts';
-import { cheapest, worthTrying, type Found } from './search.ts';
+import type { Dropped } from './relief.ts';
+import { cheapest, worthTryingFrom, type Found } from './search.ts';
 import type { BallState, Candidate } from './solution.ts';
 import type { Solving } from './sweep.ts';
+import { mayBeUnplayable, unplayable } from './unplayable.ts';
 
 /** V and the scan that it comes from are worked again while they differ by more than this. */
 const SAME_STROKES = 0.001;
@@ -17,6 +18,8 @@ export interface Here {
   readonly v: number;
   readonly lie: number;
   readonly strokes: number;
+  /** The relief of Rule 19, where it is cheaper than any stroke or none can be played. */
+  readonly unplayable?: Dropped;
 }
 
 /** A state that has been asked about, with its scan. */
@@ -55,7 +58,7 @@ export class Query {
     let strokes = Infinity;
     if (weapons.length > 0) {
       strokes = 6;
-      const pool = worthTrying(weapons, field.distanceM(u, v), field.bearingToFlag(u, v));
+      const pool = worthTryingFrom(field, lie, field.distanceM(u, v), field.bearingToFlag(u, v));
       for (let pass = 0; pass < 2; pass++) strokes = cheapest(evaluator, pool, u, v, strokes).strokes;
       for (let k = 0; k < MOST_SCANS; k++) {
         const before = strokes;
@@ -65,8 +68,18 @@ export class Query {
         if (Math.abs(strokes - before) < SAME_STROKES) break;
       }
     }
-    this.last = { from, here: { u, v, lie, strokes }, scan };
+    this.last = { from, here: this.orDrop(u, v, lie, strokes), scan };
     return this.last;
+  }
+
+  /** A state whose best stroke costs so much, or the relief of Rule 19 where that is cheaper. */
+  private orDrop(u: number, v: number, lie: number, strokes: number): Here {
+    const { field } = this;
+    if (!mayBeUnplayable(field, lie, u, v, strokes)) return { u, v, lie, strokes };
+    const dropped = unplayable(field, lie, u, v);
+    const cost = dropped === undefined ? Infinity : dropped.penaltyStrokes + dropped.strokes;
+    if (dropped === undefined || !(cost < strokes)) return { u, v, lie, strokes };
+    return { u, v, lie, strokes: cost, unplayable: dropped };
   }
 
   weapon(option: Option, lie: number): Weapon | undefined {
@@ -74,7 +87,7 @@ export class Query {
     if (known === undefined) this.weapons.set(lie, (known = new WeakMap()));
     const ready = known.get(option);
     if (ready !== undefined) return ready;
-    const pattern = option.byLie[lieOf(lie)];
+    const pattern = option.byLie[LIE_OF[lie]!];
     if (pattern === undefined) return undefined;
     const place = this.field.player.options.indexOf(option);
     const armed = this.field.arsenal.get(lie)?.find((w) => w.option === place);
@@ -108,7 +121,7 @@ export class Query {
   weaponAtAim(option: Option, lie: number): Weapon | undefined {
     const ready = this.weapons.get(lie)?.get(option);
     if (ready !== undefined || this.field.player.options.includes(option)) return ready ?? this.weapon(option, lie);
-    const pattern = option.byLie[lieOf(lie)];
+    const pattern = option.byLie[LIE_OF[lie]!];
     return pattern && this.field.arm(-1, option, pattern, 'fine only');
   }
 
@@ -125,10 +138,6 @@ export class Query {
     return this.solved.evaluator.once(weapon, weapon.fine, here.u, here.v, bearing, here.strokes);
   }
 }
-
-const LIES = Object.keys(LIE_CODES) as Lie[];
-
-const lieOf = (code: number): Lie => LIES.find((lie) => LIE_CODES[lie] === code)!;
 
 /** A bearing from 0 up to a whole turn. */
 const normal = (bearingRad: number): number => {

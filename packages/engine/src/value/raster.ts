@@ -40,6 +40,8 @@ export interface Raster {
 const BESIDE_M = 110;
 const BEHIND_M = 40;
 const BEYOND_M = 85;
+/** Kept out of bounds where a ball's way out of them matters. */
+const OUT_KEPT_M = 80;
 const MOST_CELLS = 6e6;
 
 /**
@@ -56,7 +58,7 @@ export function paint(ground: HoleGround, frame: PlayFrame): Raster {
     fill(raster, rings, SURFACES.indexOf(a.surface), i);
   });
   markUnmapped(raster, ground, frame);
-  return cropped(raster);
+  return cropped(raster, ground.rules?.e5 === true ? OUT_KEPT_M : 2);
 }
 
 function boxOf(ground: HoleGround, frame: PlayFrame): Box {
@@ -141,8 +143,8 @@ function markUnmapped(r: Raster, ground: HoleGround, frame: PlayFrame): void {
   }
 }
 
-/** The raster cut to the smallest whole-metre box that holds all ground in bounds, and a metre or two round it. */
-function cropped(r: Raster): Raster {
+/** The raster cut to the smallest whole-metre box that holds all ground in bounds, and some metres round it. */
+function cropped(r: Raster, pad: number): Raster {
   let [c0, c1, r0, r1] = [r.columns, -1, r.rows, -1];
   for (let row = 0; row < r.rows; row++) {
     for (let column = 0; column < r.columns; column++) {
@@ -154,7 +156,6 @@ function cropped(r: Raster): Raster {
     }
   }
   if (c1 < 0) return r;
-  const pad = 2;
   const [u0, u1] = inEights(Math.floor(r.box.u0 + c0 * r.stepM) - pad, Math.ceil(r.box.u0 + (c1 + 1) * r.stepM) + pad);
   const [v0, v1] = inEights(Math.floor(r.box.v0 + r0 * r.stepM) - pad, Math.ceil(r.box.v0 + (r1 + 1) * r.stepM) + pad);
   const box: Box = {

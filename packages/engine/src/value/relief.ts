@@ -1,12 +1,14 @@
-import { dropsFrom, strokesFromDrop, WalkBack, type Crossing } from './crossing.ts';
+import { Drops, strokesFromDrop, WalkBack, WHYS, type Crossing } from './crossing.ts';
 import type { Field } from './field.ts';
-import { PENALTY } from './raster.ts';
+import { cellAt, PENALTY } from './raster.ts';
 import { wetCellsOf, type WetCells } from './wetCells.ts';
 
 /**
- * What a ball in a penalty area costs beyond the stroke, by where it lies and the way it was travelling. The ball last crossed the edge
- * at X, found by walking back along its line. Relief (Rule 17.1, one penalty stroke): back on the line from the hole through X, here
- * at whole metres up to 150; from a red area also within two club-lengths of X, no nearer the hole (sixteen places at 2.3 m).
+ * What a ball that must be lifted costs beyond the stroke, by where it lies and the way it was travelling. A ball in a penalty area last crossed
+ * its edge at X, found by walking back along its line. Relief (Rule 17.1, one penalty stroke): back on the line from the hole through X, here
+ * at whole metres up to 150; from a red area also within two club-lengths of X, no nearer the hole (sixteen places at 2.3 m). A ball that cannot
+ * be played (Rule 19) has all of these from where it lies; in sand only the line back out of it, for one stroke more. Under E-5 a ball out of
+ * bounds or lost goes to the nearest fairway for two. Stroke and distance is left to whoever asks: they know where the ball was played from.
  * X depends on the landing place and the direction alone, so one table serves every stroke of the hole, and X stays when the flag moves.
  */
 const DIRECTIONS = 120;
@@ -16,12 +18,14 @@ const LEVELS = 8;
 const SAME_STROKES = 2e-5;
 
 /** The places where a ball may be dropped after each crossing, one crossing after another. */
-interface Drops {
+interface DropTable {
   /** Those of crossing k are first[k] up to first[k + 1]. */
   readonly first: Int32Array;
   readonly u: Float64Array;
   readonly v: Float64Array;
   readonly lie: Uint8Array;
+  /** Penalty strokes beyond the first. */
+  readonly more: Uint8Array;
   readonly distanceM: Float64Array;
   /** Strokes from each; NaN until first priced. */
   readonly strokes: Float64Array;
@@ -39,10 +43,23 @@ interface WetLevel {
   readonly sums: Float32Array;
 }
 
+/** The cheapest relief for one ball. */
+export interface Dropped {
+  readonly u: number;
+  readonly v: number;
+  readonly lie: number;
+  readonly penaltyStrokes: number;
+  /** Strokes from there, the penalty left out. */
+  readonly strokes: number;
+}
+
 export class Relief {
   private readonly field: Field;
+  private readonly offers: Drops;
   private readonly walk: WalkBack;
   private readonly wet: WetCells;
+  /** Wet cells whose ball may be played as it lies: 1 for these. */
+  private readonly asItLies: Uint8Array;
   private readonly levels: readonly WetLevel[];
   private readonly crossings: Crossing[] = [];
   /** Places in `held` (direction after direction, wet cell by wet cell) whose ball crossed at each crossing, one crossing after another. */
@@ -50,11 +67,11 @@ export class Relief {
   private readonly places: Int32Array;
   /** The places in `held` that no crossing was found for. */
   private readonly uncrossed: Int32Array;
-  /** Strokes from the cheapest drop of each crossing; NaN where there is none. */
+  /** Strokes from the cheapest drop of each crossing, penalties beyond the first in; NaN where there is none. */
   private readonly cheapest: Float64Array;
   /** Strokes that the table holds for each direction and wet cell; NaN for none. */
   private readonly held: Float32Array;
-  private drops: Drops;
+  private drops: DropTable;
   /** Written by `at`: wet balls with a legal drop as a share of all wet ones, and the mean strokes from it. */
   legal = 0;
   strokes = 0;
@@ -62,7 +79,9 @@ export class Relief {
   constructor(field: Field) {
     this.field = field;
     this.walk = new WalkBack(field);
-    this.wet = wetCellsOf(field.raster, CELL_M);
+    this.offers = new Drops(field);
+    this.wet = wetCellsOf(field.raster, CELL_M, field.fates);
+    this.asItLies = Uint8Array.from(this.wet.u, (u, i) => (this.isPlayed(u, this.wet.v[i]!) ? 1 : 0));
     this.levels = Array.from({ length: LEVELS }, (_, k) => {
       const columns = Math.ceil(this.wet.columns / 2 ** k) + 2;
       const rows = Math.ceil(this.wet.rows / 2 ** k) + 2;
@@ -89,7 +108,7 @@ export class Relief {
     this.drops = this.findDrops();
   }
 
-  /** The crossing of every direction and wet cell, by its place in `crossings`: one for each square metre and colour; -1 for none. */
+  /** The crossing of every direction and wet cell, by its place in `crossings`: one for each square metre and reason; -1 for none. */
   private walkAllBack(): Int32Array {
     const { count, u, v } = this.wet;
     const { box } = this.field.raster;
@@ -100,7 +119,8 @@ export class Relief {
       const turn = (2 * Math.PI * Math.floor(place / count)) / DIRECTIONS;
       const x = this.walk.from(u[i]!, v[i]!, Math.sin(turn), Math.cos(turn));
       if (x === undefined) return -1;
-      const key = 2 * ((Math.floor(x.v) - box.v0 + 2) * wide + Math.floor(x.u) - box.u0 + 2) + (x.red ? 1 : 0);
+      const square = (Math.floor(x.v) - box.v0 + 2) * wide + Math.floor(x.u) - box.u0 + 2;
+      const key = WHYS.length * square + WHYS.indexOf(x.why);
       const at = known.get(key);
       if (at !== undefined) return at;
       known.set(key, this.crossings.length);
@@ -108,16 +128,18 @@ export class Relief {
     });
   }
 
-  private findDrops(): Drops {
+  private findDrops(): DropTable {
     const us: number[] = [];
     const vs: number[] = [];
     const lies: number[] = [];
+    const mores: number[] = [];
     const first = new Int32Array(this.crossings.length + 1);
     this.crossings.forEach((x, k) => {
-      dropsFrom(this.field, x, (u, v, lie) => {
+      this.offers.offer(x, (u, v, lie, more) => {
         us.push(u);
         vs.push(v);
         lies.push(lie);
+        mores.push(more);
       });
       first[k + 1] = us.length;
     });
@@ -126,6 +148,7 @@ export class Relief {
       u: Float64Array.from(us),
       v: Float64Array.from(vs),
       lie: Uint8Array.from(lies),
+      more: Uint8Array.from(mores),
       distanceM: Float64Array.from(us, (u, i) => this.field.distanceM(u, vs[i]!)),
       strokes: new Float64Array(us.length).fill(NaN),
     };
@@ -136,28 +159,41 @@ export class Relief {
     this.drops = this.findDrops();
   }
 
-  /** The cheapest relief for one ball, exactly; for prices that are shown. */
-  relief(u: number, v: number, du: number, dv: number): { u: number; v: number; strokes: number } | undefined {
+  /** The cheapest relief for one ball that came along a unit direction, exactly; played as it lies where that is cheaper. */
+  relief(u: number, v: number, du: number, dv: number): Dropped | undefined {
+    let best: Dropped | undefined = this.isPlayed(u, v)
+      ? { u, v, lie: PENALTY, penaltyStrokes: 0, strokes: this.field.strokesFrom(PENALTY, u, v) }
+      : undefined;
     const x = this.walk.from(u, v, du, dv);
-    let best: { u: number; v: number; strokes: number } | undefined;
     if (x === undefined) return best;
-    dropsFrom(this.field, x, (dropU, dropV, lie) => {
+    let least = best?.strokes ?? Infinity;
+    this.offers.offer(x, (dropU, dropV, lie, more) => {
       const strokes = strokesFromDrop(this.field, dropU, dropV, lie);
-      if (strokes < (best?.strokes ?? Infinity)) best = { u: dropU, v: dropV, strokes };
+      if (!(1 + more + strokes < least)) return;
+      least = 1 + more + strokes;
+      best = { u: dropU, v: dropV, lie, penaltyStrokes: 1 + more, strokes };
     });
     return best;
   }
 
+  /** Whether a ball in a penalty area may be played as it lies: the player states a stroke for it, and it is neither water nor barred. */
+  private isPlayed(u: number, v: number): boolean {
+    const { arsenal, raster, ground } = this.field;
+    const cell = cellAt(raster, u, v);
+    if (raster.surface[cell] !== PENALTY || !arsenal.has(PENALTY)) return false;
+    return ground.areas[raster.area[cell]!]?.barred !== true;
+  }
+
   /** Takes changed strokes into the table: those from drops between two distances from the flag, and from any never priced. */
   refresh(fromM: number, toM: number): void {
-    const { first, u, v, lie, distanceM, strokes } = this.drops;
+    const { first, u, v, lie, more, distanceM, strokes } = this.drops;
     const plays = this.field.arsenal.has(PENALTY);
     for (let k = 0; k < this.crossings.length; k++) {
       let least = Infinity;
       for (let i = first[k]!; i < first[k + 1]!; i++) {
         const stale = distanceM[i]! >= fromM && distanceM[i]! <= toM;
         if (stale || Number.isNaN(strokes[i]!)) strokes[i] = strokesFromDrop(this.field, u[i]!, v[i]!, lie[i]!);
-        if (strokes[i]! < least) least = strokes[i]!;
+        least = Math.min(least, more[i]! + strokes[i]!);
       }
       const dropped = least === Infinity ? NaN : least;
       const same = Math.abs(dropped - this.cheapest[k]!) < SAME_STROKES || Object.is(dropped, this.cheapest[k]);
@@ -175,8 +211,9 @@ export class Relief {
     const n = this.wet.count;
     const i = place % n;
     const d = (place - i) / n;
-    const asItLies = plays ? this.field.strokesFrom(PENALTY, this.wet.u[i]!, this.wet.v[i]!) - 1 : Infinity;
-    const strokes = dropped < asItLies ? dropped : plays ? asItLies : NaN;
+    const lies = plays && this.asItLies[i] === 1;
+    const asItLies = lies ? this.field.strokesFrom(PENALTY, this.wet.u[i]!, this.wet.v[i]!) - 1 : Infinity;
+    const strokes = dropped < asItLies ? dropped : lies ? asItLies : NaN;
     const before = this.held[place]!;
     if (Object.is(strokes, before) || Math.abs(strokes - before) < SAME_STROKES) return;
     const share = this.wet.share[i]!;

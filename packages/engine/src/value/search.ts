@@ -1,11 +1,13 @@
 import { reachDown, type Lead, type Weapon } from './arsenal.ts';
 import type { Evaluator } from './evaluate.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
+import type { Field } from './field.ts';
+import { BUNKER, PENALTY, RECOVERY } from './raster.ts';
 
 /** Aims tried first: every 5.7 degrees to 57 either side of the flag. */
 const STEP_RAD = 5.7 * RAD_PER_DEG;
 const STEPS = 10;
-/** The same round the whole circle, where nothing in the bag fits the distance: sideways and back may be best. */
+/** The same round the whole circle, for a stroke that does not fit the distance: sideways and back may be best. */
 const ROUND_STEPS = 31;
 /** Strokes by the coarse rule within which a minimum goes on to the middle one. */
 const KEEP_COARSE = 0.12;
@@ -58,6 +60,20 @@ export function worthTrying(weapons: readonly Weapon[], distanceM: number, atFla
   return fitting.length > 0 ? fitting : weapons;
 }
 
+/** Lengths of the strokes that are tried all round from trouble, metres: out sideways, forward under the branches, or back. */
+const WAYS_OUT_M = [12, 25, 50] as const;
+
+/** The strokes worth trying from a lie: from sand, trees and penalty areas also a few short ones, whatever the distance. */
+export function worthTryingFrom(field: Field, lie: number, distanceM: number, atFlag: number): readonly Weapon[] {
+  const weapons = field.arsenal.get(lie) ?? [];
+  const fitting = worthTrying(weapons, distanceM, atFlag);
+  if ((lie !== RECOVERY && lie !== BUNKER && lie !== PENALTY) || fitting === weapons) return fitting;
+  const out = WAYS_OUT_M.map((m) =>
+    weapons.reduce((a, b) => (Math.abs(b.reachM - m) < Math.abs(a.reachM - m) ? b : a)),
+  );
+  return [...new Set([...fitting, ...out])];
+}
+
 /** The cheapest stroke of a pool from (u, v); `fromHere` is V by the last sweep. */
 export function cheapest(
   evaluator: Evaluator,
@@ -71,18 +87,19 @@ export function cheapest(
 }
 
 /**
- * All options at 21 aims by the coarse rule: every local minimum near the best, cheapest first. Those whose reach fits best come first, so
+ * All options at 21 aims (63 for those that do not fit) by the coarse rule: every local minimum near the best, cheapest first. Those whose reach fits best come first, so
  * that most others are seen to be too dear after a few aims.
  */
 export function leadsOf(evaluator: Evaluator, pool: readonly Weapon[], u: number, v: number, fromHere: number): Lead[] {
   const distanceM = evaluator.field.distanceM(u, v);
   const atFlag = evaluator.field.bearingToFlag(u, v);
-  const steps = pool.some((w) => inRange(w, distanceM, atFlag)) ? STEPS : ROUND_STEPS;
   const leads: Lead[] = [];
-  const row = new Float64Array(2 * steps + 1);
+  const whole = new Float64Array(2 * ROUND_STEPS + 1);
   let best = Infinity;
   const fits = (w: Weapon): number => Math.abs(reachDown(w, atFlag) - distanceM);
   for (const weapon of [...pool].sort((a, b) => fits(a) - fits(b))) {
+    const steps = inRange(weapon, distanceM, atFlag) ? STEPS : ROUND_STEPS;
+    const row = whole.subarray(0, 2 * steps + 1);
     const look = (k: number): number =>
       (row[k] = evaluator.always(weapon, weapon.coarse, u, v, atFlag + (k - steps) * STEP_RAD, fromHere));
     // a few aims first; the ones between only where they may matter

@@ -1,12 +1,13 @@
 import type { Room } from '../kernel/room.ts';
 import type { Runs } from './arsenal.ts';
+import type { Fate } from './fate.ts';
 import type { Flow } from './flow.ts';
 import type { Blur, Grid, Patch } from './blur.ts';
 import { pyramidShape, type Width } from './pyramid.ts';
 import { layerBytes, RunLayer, together, type CellsOf, type LayerPlan } from './runLayer.ts';
 import { turnOf, type Middle } from './lattice.ts';
 import { SURFACES } from '../quantity/lies.ts';
-import { cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
+import { cellAt, FAIRWAY, GREEN, RECOVERY, ROUGH, TEE, type Box, type Raster } from './raster.ts';
 
 /** In `only`: cells with several surfaces or with one in part, and cells without anything dry. */
 export const MIXED = 254;
@@ -22,7 +23,7 @@ export class Sheet {
   readonly turn: Float32Array;
   /** Shares of the surfaces that a ball can be played or putted from, by raster code; only those that occur. */
   readonly share: ReadonlyMap<number, Float32Array>;
-  /** Shares out of bounds (or unplayable), and in a penalty area. */
+  /** Shares of balls that are played again from before, and that are lifted ("wet"). */
   readonly outShare: Float32Array;
   readonly wetShare: Float32Array;
   /** The code of the surface that covers the whole cell; `MIXED` where there are others beside it, `NOT_DRY` where nothing is dry. */
@@ -40,7 +41,7 @@ export class Sheet {
     cellM: number,
     widths: readonly Width[],
     raster: Raster,
-    plays: (code: number) => boolean,
+    fates: readonly Fate[],
     classes: readonly Runs[],
     flow: Flow,
     narrowest: (runClass: number) => number,
@@ -66,7 +67,7 @@ export class Sheet {
         this.turn[i] = turnOf(x, y);
       }
     }
-    const { share, main } = this.take(raster, plays);
+    const { share, main } = this.take(raster, fates);
     this.share = share;
     const ways = waysOf(this.grid, main, flow);
     const cells = new Map<number, CellsOf>();
@@ -132,10 +133,7 @@ export class Sheet {
   }
 
   /** Shares of every cell from the raster, and the commonest surface in each. */
-  private take(
-    raster: Raster,
-    plays: (code: number) => boolean,
-  ): { share: Map<number, Float32Array>; main: Uint8Array } {
+  private take(raster: Raster, fates: readonly Fate[]): { share: Map<number, Float32Array>; main: Uint8Array } {
     const { u0, v0, stepM: cellM, columns, rows } = this.grid;
     const share = new Map<number, Float32Array>();
     const main = new Uint8Array(columns * rows);
@@ -150,14 +148,14 @@ export class Sheet {
     const counts = new Int32Array(SURFACES.length);
     const { surface } = raster;
     const put = (i: number, code: number, x: number): void => {
-      if (code === PENALTY) this.wetShare[i] = x;
-      else if (code === OUT || (code !== GREEN && !plays(code))) this.outShare[i]! += x;
-      else {
-        let s = share.get(code);
-        if (s === undefined) share.set(code, (s = new Float32Array(columns * rows)));
-        s[i] = x;
-        this.only[i] = x === 1 ? code : MIXED;
-      }
+      const { played, replayed, lifted } = fates[code]!;
+      this.wetShare[i]! += lifted * x;
+      this.outShare[i]! += replayed * x;
+      if (played === 0) return;
+      let s = share.get(code);
+      if (s === undefined) share.set(code, (s = new Float32Array(columns * rows)));
+      s[i] = played * x;
+      this.only[i] = s[i] === 1 ? code : MIXED;
     };
     for (let r = 0, i = 0; r < rows; r++) {
       for (let b = 0; b < per; b++) down[b] = cellAt(raster, raster.box.u0, sample(v0 + r * cellM, b));

@@ -76,6 +76,7 @@ function played(
         const length = Math.hypot(to.u - u, to.v - v);
         const drop = relief?.relief(to.u, to.v, (to.u - u) / length, (to.v - v) / length);
         if (drop === undefined) continue;
+        strokes += drop.penaltyStrokes - 1;
         to = drop;
         code = field.raster.surface[cellAt(field.raster, to.u, to.v)]!;
       }

@@ -47,6 +47,12 @@ export interface Priced extends Candidate, Places {
   readonly proximityMedianM: number;
 }
 
+/** Where a ball is played from next, and the penalty strokes on the way there. */
+export interface NextState {
+  readonly state: BallState;
+  readonly penaltyStrokes: number;
+}
+
 export interface SolveStatus {
   readonly states: number;
   readonly options: number;
@@ -74,10 +80,17 @@ export interface HoleSolution {
   /** More than 40 yd from anything mapped for this hole. */
   isUnmapped(p: PlanePoint): boolean;
   /**
-   * Strokes still to play for a ball at rest at `p`: putts on the green, V from a lie, penalty and relief in a penalty area,
-   * stroke and distance to `from` when out (or with no legal drop). Interpolated; within about 0.01 of a query.
+   * Strokes still to play for a ball at rest at `p`: putts on the green, V from a lie, penalty and the cheapest relief in a penalty area,
+   * stroke and distance to `from` when out, when that is cheaper, or with no legal drop. Interpolated; within about 0.01 of a query.
    */
   strokesAtRest(p: PlanePoint, from: BallState): number;
+  /**
+   * Where a ball that came to rest at `p` after a stroke from `from` is played from: as it lies, after the cheapest relief, or from `from` again.
+   * A ball on the green is told as lying on fairway.
+   */
+  next(p: PlanePoint, from: BallState): NextState;
+  /** The relief of Rule 19 from a state, where it is cheaper than any stroke. */
+  unplayable(from: BallState): NextState | undefined;
   /** The answer from a state, all aims looked at: the best aim of each local minimum of each option, best first, within `withinStrokes` of the best. */
   best(from: BallState, withinStrokes?: number): readonly Candidate[];
   /** The best stroke of one option from a state. `undefined` if it is not available there. */

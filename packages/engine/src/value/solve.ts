@@ -7,6 +7,7 @@ import type { PlanePoint } from '../quantity/points.ts';
 import { LIE_CODES } from './arsenal.ts';
 import { Field } from './field.ts';
 import { placesOf, price, strokesAtRest } from './price.ts';
+import { dropState, nextState } from './next.ts';
 import { Query } from './query.ts';
 import { cellAt, UNMAPPED } from './raster.ts';
 import type { BallState, Grade, HoleSolution, Priced, SolveStatus, Stroke } from './solution.ts';
@@ -73,6 +74,8 @@ export class OpenHole {
       surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
       areaAt: (p) => raster.area[cell(p)]!,
       isUnmapped: (p) => raster.area[cell(p)] === UNMAPPED,
+      next: (p, from) => nextState(field, sweeps, now(), frame.u(p), frame.v(p), from),
+      unplayable: (from) => dropState(field, now().here(from).unplayable),
       strokesAtRest: (p, from) => strokesAtRest(field, sweeps, now().here(from), frame.u(p), frame.v(p)),
       best: (from, withinStrokes = 0.5) => now().best(from, withinStrokes),
       bestOf: (from, option) => now().bestOf(from, option),

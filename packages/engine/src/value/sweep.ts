@@ -15,11 +15,12 @@ import {
   leadsOf,
   QUICK,
   TURNED,
-  worthTrying,
+  worthTryingFrom,
   type Effort,
   type Found,
 } from './search.ts';
 import type { SolveStatus } from './solution.ts';
+import { mayBeUnplayable, unplayable } from './unplayable.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
 const MOST_OVER_BASELINE = 2.5;
@@ -314,8 +315,12 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
     Math.abs(strokes - fromHere) <= (look === 'moved' || look === 'followed' ? MOVED_FAR : MOVED_MUCH)
   );
   if (strokes - base > dearest || (!wide && movedMuch)) {
-    const weapons = worthTrying(field.arsenal.get(node.lie)!, distanceM, field.bearingToFlag(u, v));
+    const weapons = worthTryingFrom(field, node.lie, distanceM, field.bearingToFlag(u, v));
     take(leadsOf(evaluator, weapons, u, v, fromHere), wide ? QUICK : FULL);
+  }
+  if (mayBeUnplayable(field, node.lie, u, v, strokes)) {
+    const dropped = unplayable(field, node.lie, u, v);
+    if (dropped !== undefined) strokes = Math.min(strokes, dropped.penaltyStrokes + dropped.strokes);
   }
   const after = Math.min(MOST_OVER_BASELINE, strokes - base);
   mesh.residual[at] = after;
@@ -339,7 +344,7 @@ function bandsOf(field: Field, nodes: readonly Node[]): Band[] {
     inside.sort((a, b) => Math.min(1, a.beside.length) - Math.min(1, b.beside.length));
     const played = new Set<Weapon>();
     for (const { lie, distanceM, u, v } of inside) {
-      for (const w of worthTrying(field.arsenal.get(lie)!, distanceM, field.bearingToFlag(u, v))) played.add(w);
+      for (const w of worthTryingFrom(field, lie, distanceM, field.bearingToFlag(u, v))) played.add(w);
     }
     bands.push({ fromM, toM, nodes: inside, widest: widestOf(played, field.classes), stale: Infinity });
     fromM = toM;

@@ -46,7 +46,9 @@ export function areasOf(near: readonly NearPiece[], green: Piece, book: FaultBoo
         if (water === undefined) areas.push(...polygons.map((p) => at(n, meaning.surface, p)));
         else {
           const order = water.golf ? 2 : n.polygons.length > 0 ? 1 : 0;
-          waters.push(...polygons.map((p) => ({ area: { ...at(n, 'penalty', p), red: water.red }, water, order })));
+          const barred = water.barred === true ? { barred: true } : {};
+          for (const p of polygons)
+            waters.push({ area: { ...at(n, 'penalty', p), red: water.red, ...barred }, water, order });
         }
         break;
       }

@@ -10,13 +10,20 @@ test.each([
   ['golf=fringe natural=sand', { kind: 'ground', surface: 'bunker' }],
   [
     'golf=water_hazard natural=water',
-    { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: false, golf: true } },
+    { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: false, golf: true, barred: true } },
   ],
   [
     'golf=lateral_water_hazard width=5',
     { kind: 'ground', surface: 'penalty', widthM: 5, water: { red: true, golf: true } },
   ],
-  ['waterway=riverbank', { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: true, golf: false } }],
+  [
+    'golf=water_hazard access=no',
+    { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: false, golf: true, barred: true } },
+  ],
+  [
+    'waterway=riverbank',
+    { kind: 'ground', surface: 'penalty', widthM: 2, water: { red: true, golf: false, barred: true } },
+  ],
   ['waterway=dam', undefined],
   ['natural=scrub', { kind: 'ground', surface: 'recovery' }],
   ['natural=beach', { kind: 'ground', surface: 'bunker' }],

@@ -12,6 +12,8 @@ export type Meaning =
 export interface Water {
   readonly red: boolean;
   readonly golf: boolean;
+  /** Water, or ground that nobody may enter: no ball is played from it as it lies. */
+  readonly barred?: true;
 }
 
 /** Widths where the map states none: a stream, a row of trees across its crowns, one tree's crown. */
@@ -61,7 +63,7 @@ const DRY_WATERWAYS: readonly string[] = [
   'water_point',
 ];
 
-const PLAIN_WATER: Water = { red: true, golf: false };
+const PLAIN_WATER: Water = { red: true, golf: false, barred: true };
 
 /** Values of `golf` that no meaning is known for. */
 export const isUnknownGolf = (tags: Tags): boolean => {
@@ -72,8 +74,10 @@ export const isUnknownGolf = (tags: Tags): boolean => {
 /** What a feature's tags mean, its golf tag first; undefined when they mean nothing for play. */
 export function meaningOf(tags: Tags): Meaning | undefined {
   const golf = GOLF.get(tags.get('golf') ?? '');
-  if (golf?.kind === 'ground' && golf.widthM !== undefined)
-    return { ...golf, widthM: metres(tags.get('width')) ?? golf.widthM };
+  if (golf?.kind === 'ground' && golf.widthM !== undefined && golf.water !== undefined) {
+    const water = isBarred(tags) ? { ...golf.water, barred: true as const } : golf.water;
+    return { ...golf, widthM: metres(tags.get('width')) ?? golf.widthM, water };
+  }
   if (golf !== undefined) return golf;
   if (tags.get('leisure') === 'golf_course') return { kind: 'course' };
   const [natural, landuse, waterway] = [tags.get('natural'), tags.get('landuse'), tags.get('waterway')];
@@ -97,6 +101,10 @@ export function meaningOf(tags: Tags): Meaning | undefined {
     return { kind: 'caution', caution: PATHS.includes(highway) || tags.has('golf_cart') ? 'path' : 'road' };
   return undefined;
 }
+
+/** Whether a golf water is water by another tag as well, or closed to everyone. */
+const isBarred = (tags: Tags): boolean =>
+  tags.get('natural') === 'water' || tags.has('water') || tags.has('waterway') || tags.get('access') === 'no';
 
 const isUnderground = (tags: Tags): boolean => {
   const tunnel = tags.get('tunnel') ?? 'no';

@@ -111,6 +111,8 @@ export function solutionOf(ground: HoleGround, over: Partial<HoleSolution>): Hol
     surfaceAt: fail,
     areaAt: fail,
     isUnmapped: () => false,
+    next: fail,
+    unplayable: () => undefined,
     strokesAtRest: fail,
     best: fail,
     bestOf: fail,
