@@ -12,7 +12,7 @@ export default defineConfig({
           name: 'unit',
           include: ['packages/*/src/**/*.test.ts', 'bench/src/**/*.test.ts', 'scripts/**/*.test.ts'],
           exclude: ['**/*.slow.test.ts', '**/node_modules/**'],
-          testTimeout: 20_000,
+          testTimeout: 60_000,
           isolate: false,
         },
       },
