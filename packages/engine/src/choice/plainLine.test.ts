@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { middleOfFairway, plainLine } from './plainLine.ts';
+import type { BallState, Stroke } from '../value/solution.ts';
 import { box, groundWith, optionOf, part, pricedWith, solutionOf } from './testdata/madeUp.ts';
 
 const tee = { at: { eastM: 0, northM: 0 }, lie: 'tee' } as const;
@@ -47,4 +48,20 @@ test('with no better club, the one nearest the flag is played at it', () => {
 test('fairway that only a much shorter club finds is not the plain line', () => {
   expect(plainLine(solutionOf(far, pricing), tee, [short], 70)?.kind).toBe('fairway');
   expect(plainLine(solutionOf(far, pricing), tee, [short], 95)).toBeUndefined();
+});
+
+test('the wind’s drift is allowed for, the player’s own bias is not', () => {
+  const biased = optionOf([part({ alongM: 95, acrossM: 3 })]);
+  const blown = solutionOf(groundWith([]), pricing);
+  const drifted = part({ alongM: 95, acrossM: 11 });
+  const windy = {
+    ...blown,
+    placesOf: (from: BallState, stroke: Stroke) => ({
+      ...blown.placesOf(from, stroke)!,
+      pattern: { parts: [drifted], rest: true },
+    }),
+  };
+  const pointed = (solution: typeof blown) => plainLine(solution, tee, [biased], 95)?.shown.priced.bearingRad;
+  expect(pointed(blown)).toBe(0);
+  expect(pointed(windy)).toBeCloseTo(Math.atan2(3, 95) - Math.atan2(11, 95), 9);
 });

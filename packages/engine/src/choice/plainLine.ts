@@ -6,7 +6,10 @@ import { showStroke, type ShownStroke } from './shown.ts';
 import { distanceM, distanceToLineM } from '../geometry/segment.ts';
 import { bearingRad, goodStrike, placeAt } from './view.ts';
 
-/** What a player does who does not choose: straight at the flag when it can be reached, else at the middle of the fairway. */
+/**
+ * What a player does who does not choose: straight at the flag when it can be reached, else at the middle of the fairway. What the wind takes the
+ * good strike aside is allowed for, as any player would; the player's own bias is not.
+ */
 export interface PlainLine {
   readonly kind: 'flag' | 'fairway';
   readonly shown: ShownStroke;
@@ -53,7 +56,7 @@ export function plainLine(
     const shown = cheapest(
       solution,
       from,
-      reaching.map((option) => ({ option, bearingRad: atFlag })),
+      reaching.map((option) => againstDrift(solution, from, { option, bearingRad: atFlag })),
     );
     return shown === undefined ? undefined : { kind: 'flag', shown };
   }
@@ -61,10 +64,25 @@ export function plainLine(
     const alongM = goodStrike(solution, from, { option, bearingRad: bearingRad(from.at, flag) })?.alongM;
     const middle =
       alongM === undefined || alongM < FAR_SHARE * answerM ? undefined : middleOfFairway(solution, from.at, alongM);
-    return middle === undefined ? [] : [{ option, bearingRad: bearingRad(from.at, middle) }];
+    return middle === undefined
+      ? []
+      : [againstDrift(solution, from, { option, bearingRad: bearingRad(from.at, middle) })];
   });
   const shown = cheapest(solution, from, strokes);
   return shown === undefined ? undefined : { kind: 'fairway', shown };
+}
+
+const sideRad = ({ alongM, acrossM }: NormalPart): number => Math.atan2(acrossM, alongM);
+
+/** The same stroke pointed upwind by as much as the day turns its good strike. */
+function againstDrift(solution: HoleSolution, from: BallState, stroke: Stroke): Stroke {
+  const usual = stroke.option.byLie[from.lie]?.parts[0];
+  let { bearingRad: pointed } = stroke;
+  for (let round = 0; usual !== undefined && round < 2; round++) {
+    const today = goodStrike(solution, from, { ...stroke, bearingRad: pointed });
+    if (today !== undefined) pointed = stroke.bearingRad - (sideRad(today) - sideRad(usual));
+  }
+  return { ...stroke, bearingRad: pointed };
 }
 
 function cheapest(solution: HoleSolution, from: BallState, strokes: readonly Stroke[]): ShownStroke | undefined {
