@@ -26,6 +26,7 @@ export function naiveSolution(ground: HoleGround, player: PlayerModel, settings:
   return {
     ground,
     day: REFERENCE,
+    heightAt: () => 0,
     status: {
       states: naive.status.states,
       options: player.options.length,

@@ -50,7 +50,7 @@ test('the words come in their order: what, where, start, price, distances, chanc
     '  8-iron, full. Spot 8 m right of the flag and 3 m short of it.',
     '  Start line: the right edge of the back bunker.',
     '  3.12 strokes; straight at the flag with the 8-iron, full 3.21.',
-    '  Lands 134, finishes 136 m. Today lands 134, lie +9, plays 143.',
+    '  Lands 134, finishes 136 m. Today lands 134, lie +10, plays 144.',
     '  Of 100 balls: green 60, fairway 20, rough 16, sand 3, penalty area 1.',
     '  Room before a ball costs 0.10 · 0.25 more: left 16 · 19, right 9, short free, long 12 · free m.',
     '  A reason.',
@@ -60,9 +60,15 @@ test('the words come in their order: what, where, start, price, distances, chanc
   ]);
 });
 
-test('the parts of today’s number add up as printed, though their sum rounds otherwise', () => {
+test('the parts of today’s number add up as printed to what it plays, though each would round otherwise', () => {
+  expect(shot.todaysNumber.lieM.toFixed(0)).toBe('9');
   expect(shot.todaysNumber.playsM.toFixed(0)).toBe('144');
-  expect(note()).toContain('lands 134, lie +9, plays 143');
+  expect(note()).toContain('lands 134, lie +10, plays 144');
+});
+
+test('the wind’s part stands with what it may be', () => {
+  const todaysNumber = { ...shot.todaysNumber, windM: 12, playsM: 155.8, doubt: { wind: { lo80: 7.8, hi80: 16.2 } } };
+  expect(note({ todaysNumber })).toContain('lands 134, wind +12 (+8 to +16), lie +10, plays 156');
 });
 
 test('yards are the same ground in other units', () => {

@@ -12,7 +12,16 @@ import {
   type ShotDocument,
   type StrokeDocument,
 } from '@leeway/contract';
-import { capital, cautionWords, lengthWords, optionWords, strokesWords, wholeLength } from '@leeway/engine';
+import {
+  capital,
+  cautionWords,
+  lengthWords,
+  optionWords,
+  printedNumber,
+  strokesWords,
+  wholeLength,
+  YARD_M,
+} from '@leeway/engine';
 import { dayWords } from './dayWords.ts';
 import type { Units } from './quantities.ts';
 
@@ -101,7 +110,7 @@ function plainWords(shot: ShotDocument): string {
   return `; ${where} with the ${optionWords(plain.option)} ${strokesWords(plain.expectedStrokes)}`;
 }
 
-/** The parts of today's number are rounded, then summed, so that they add up as printed. */
+/** Distances, and today's number with its parts rounded so that they add up as printed. */
 function distanceWords(shot: ShotDocument, units: Units): string {
   const lands = wholeLength(shot.landsM, units);
   const finishes = wholeLength(shot.finishesM, units);
@@ -109,18 +118,20 @@ function distanceWords(shot: ShotDocument, units: Units): string {
     shot.atFlag === undefined
       ? `, leaves ${lengthWords(Math.hypot(shot.spot.beyondFlagM, shot.spot.rightOfFlagM), units)}`
       : ` ${units}`;
-  const { toLandingM, windM, slopeM, airM, lieM } = shot.todaysNumber;
-  const parts = [
-    ['wind', wholeLength(windM, units)],
-    ['slope', wholeLength(slopeM, units)],
-    ['air', wholeLength(airM, units)],
-    ['lie', wholeLength(lieM, units)],
-  ] as const;
-  const told = parts.filter(([, n]) => n !== 0);
-  const plays = told.reduce((sum, [, n]) => sum + n, wholeLength(toLandingM, units));
-  const sum = told.map(([name, n]) => `, ${name} ${n < 0 ? '\u2212' : '+'}${Math.abs(n)}`).join('');
+  const printed = printedNumber(shot.todaysNumber, units === 'yd' ? YARD_M : 1);
+  const told = (['wind', 'slope', 'air', 'lie'] as const).filter((name) => printed[name] !== 0);
+  const sum = told.map((name) => `, ${name} ${signed(printed[name])}${aboutWords(shot, name, units)}`).join('');
   const verb = shot.lie === 'tee' ? 'Carries' : 'Lands';
-  return `${verb} ${lands}, finishes ${finishes}${leaves}. Today lands ${lands}${sum}, plays ${plays}.`;
+  return `${verb} ${lands}, finishes ${finishes}${leaves}. Today lands ${printed.lands}${sum}, plays ${printed.plays}.`;
+}
+
+const signed = (n: number): string => (n === 0 ? '0' : `${n < 0 ? '\u2212' : '+'}${Math.abs(n)}`);
+
+/** Between what the wind's part lies, four times in five. */
+function aboutWords({ todaysNumber }: ShotDocument, name: 'wind' | 'slope' | 'air' | 'lie', units: Units): string {
+  const about = name === 'wind' ? todaysNumber.doubt?.wind : undefined;
+  if (about === undefined) return '';
+  return ` (${signed(wholeLength(about.lo80, units))} to ${signed(wholeLength(about.hi80, units))})`;
 }
 
 const flaggedWords = (shot: ShotDocument): string[] =>

@@ -41,6 +41,7 @@ const stroke = z.strictObject({
   doubt,
   flagged: flagged.optional(),
 });
+const between = z.strictObject({ lo80: metres, hi80: metres });
 const plainLine = z.strictObject({ option, expectedStrokes: strokes, doubt });
 const arm = metres.min(0).nullable();
 
@@ -59,6 +60,8 @@ export const shotSchema = z.strictObject({
     airM: metres,
     lieM: metres,
     playsM: metres,
+    /** Four times in five a part lies between these; a part that is nought has none. */
+    doubt: z.strictObject({ wind: between.optional(), slope: between.optional(), air: between.optional() }).optional(),
   }),
   option,
   /** Where the option's pattern comes from. */

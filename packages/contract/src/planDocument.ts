@@ -12,6 +12,7 @@ import {
   type RulesInForce,
   type ShownStroke,
   standardError,
+  type TodaysNumber,
   type Units,
   wordBecause,
   wordReason,
@@ -132,14 +133,7 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
     toFlagM: round(choice.toFlagM, METRE_DECIMALS),
     landsM: round(choice.landsM, METRE_DECIMALS),
     finishesM: round(choice.finishesM, METRE_DECIMALS),
-    todaysNumber: {
-      toLandingM: round(number.toLandingM, METRE_DECIMALS),
-      windM: round(number.windM, METRE_DECIMALS),
-      slopeM: round(number.slopeM, METRE_DECIMALS),
-      airM: round(number.airM, METRE_DECIMALS),
-      lieM: round(number.lieM, METRE_DECIMALS),
-      playsM: round(number.playsM, METRE_DECIMALS),
-    },
+    todaysNumber: numberDocument(number),
     option,
     evidence: answer.priced.option.evidence,
     aim,
@@ -186,6 +180,24 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
             savesStrokes: round(lesson.savesStrokes, STROKE_DECIMALS),
           })),
         }),
+  };
+}
+
+function numberDocument({ doubt, ...number }: TodaysNumber): ShotDocument['todaysNumber'] {
+  const m = (metres: number): number => round(metres, METRE_DECIMALS);
+  const about = (name: keyof typeof doubt) => {
+    const part = doubt[name];
+    return part === undefined ? {} : { [name]: { lo80: m(part.lo80), hi80: m(part.hi80) } };
+  };
+  const parts = { ...about('wind'), ...about('slope'), ...about('air') };
+  return {
+    toLandingM: m(number.toLandingM),
+    windM: m(number.windM),
+    slopeM: m(number.slopeM),
+    airM: m(number.airM),
+    lieM: m(number.lieM),
+    playsM: m(number.playsM),
+    ...(Object.keys(parts).length === 0 ? {} : { doubt: parts }),
   };
 }
 

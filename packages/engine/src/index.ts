@@ -31,6 +31,7 @@ export * from './player/carryTable.ts';
 export * from './math/random.ts';
 export * from './choice/doubt.ts';
 export * from './choice/choose.ts';
+export type { TodaysNumber } from './choice/number.ts';
 export * from './choice/shown.ts';
 export { bearingRad, offsetOf, placeAt } from './choice/view.ts';
 export * from './choice/strokeTo.ts';

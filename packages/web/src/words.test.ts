@@ -111,17 +111,26 @@ describe('the words of a shot', () => {
     expect(driftWords({ ...shotOf(), aim: shotOf().spot }, 'yd')).toBe('');
   });
 
-  it('add up as printed', () => {
-    const number = { toLandingM: 118.02, windM: 4.1, slopeM: 1.5, airM: -1.4, lieM: 0, playsM: 122.22 };
+  it('add up as printed, to what the shot plays', () => {
+    const number = {
+      toLandingM: 118.02,
+      windM: 4.1,
+      slopeM: 1.5,
+      airM: -1.4,
+      lieM: 0,
+      playsM: 122.22,
+      doubt: { wind: { lo80: 2.7, hi80: 5.5 } },
+    };
     const { lines, total } = sumOf({ ...shotOf(), todaysNumber: number }, 'yd');
     expect(lines.map(({ words, figure }) => `${words} ${figure}`)).toEqual([
       'lands 129',
-      'wind +4',
+      'wind +5',
       'up +2',
       'air −2',
       'lie 0',
     ]);
-    expect(total).toBe('133');
+    expect(total).toBe('134');
+    expect(lines[1]?.between).toBe('+3 to +6');
   });
 
   it('give a hundred balls', () => {

@@ -11,7 +11,17 @@ import {
   type HoleDocument,
   type ShotDocument,
 } from '@leeway/contract';
-import { capital, cautionWords, lengthWords, optionWords, strokesWords, type Units, wholeLength } from '@leeway/engine';
+import {
+  capital,
+  cautionWords,
+  lengthWords,
+  optionWords,
+  printedNumber,
+  strokesWords,
+  type Units,
+  wholeLength,
+  YARD_M,
+} from '@leeway/engine';
 import type { Behind, SpotAnswer } from './asks.ts';
 import type { GreenAlong } from './plane/greenAlong.ts';
 
@@ -179,37 +189,41 @@ export function lieWords(shot: ShotDocument): string {
   return parts.length === 0 ? '' : `${capital(parts.join(', '))}.`;
 }
 
-/** One line of the sum: its words, its figure with a true sign, and whether it is nought. */
+/** One line of the sum: its words, its figure with a true sign, between what it lies, and whether it is nought. */
 export interface SumLine {
   readonly words: string;
   readonly figure: string;
+  readonly between?: string;
   readonly nought: boolean;
 }
 
-/** Today's number as a caddie writes it: parts rounded first, then summed, so that they add up as printed. */
+/** Today's number as a caddie writes it: the parts add up as printed. */
 export function sumOf(
   { todaysNumber: n, lie }: ShotDocument,
   units: Units,
 ): { readonly lines: readonly SumLine[]; readonly total: string } {
-  const lands = wholeLength(n.toLandingM, units);
-  const parts = (
-    [
-      [n.windM === 0 ? 'calm' : 'wind', n.windM],
-      [n.slopeM === 0 ? 'level' : n.slopeM > 0 ? 'up' : 'down', n.slopeM],
-      ['air', n.airM],
-      ['lie', n.lieM],
-    ] as const
-  ).map(([words, m]) => ({ words, yards: wholeLength(m, units) }));
-  const lines = parts.map(({ words, yards }) => ({
+  const printed = printedNumber(n, units === 'yd' ? YARD_M : 1);
+  const about = n.doubt?.wind;
+  const lines = [
+    { words: n.windM === 0 ? 'calm' : 'wind', whole: printed.wind },
+    { words: n.slopeM === 0 ? 'level' : n.slopeM > 0 ? 'up' : 'down', whole: printed.slope },
+    { words: 'air', whole: printed.air },
+    { words: 'lie', whole: printed.lie },
+  ].map(({ words, whole }) => ({
     words,
-    figure: yards === 0 ? '0' : `${yards < 0 ? '−' : '+'}${Math.abs(yards)}`,
-    nought: yards === 0,
+    figure: signed(whole),
+    ...(words === 'wind' && about !== undefined
+      ? { between: `${signed(wholeLength(about.lo80, units))} to ${signed(wholeLength(about.hi80, units))}` }
+      : {}),
+    nought: whole === 0,
   }));
   return {
-    lines: [{ words: lie === 'tee' ? 'carries' : 'lands', figure: `${lands}`, nought: false }, ...lines],
-    total: `${parts.reduce((sum, { yards }) => sum + yards, lands)}`,
+    lines: [{ words: lie === 'tee' ? 'carries' : 'lands', figure: `${printed.lands}`, nought: false }, ...lines],
+    total: `${printed.plays}`,
   };
 }
+
+const signed = (n: number): string => (n === 0 ? '0' : `${n < 0 ? '−' : '+'}${Math.abs(n)}`);
 
 /** Where a hundred balls finish, with the ground that each place is drawn as. */
 export interface Finish {

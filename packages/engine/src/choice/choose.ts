@@ -66,7 +66,7 @@ export function choose(
     toFlagM: distanceM(from.at, ground.flag),
     landsM: distanceM(from.at, answer.priced.lands),
     finishesM: distanceM(from.at, answer.spot),
-    number: todaysNumber(from, answer.priced),
+    number: todaysNumber(solution, from, answer.priced),
     answer,
     startLine: startLine(ground, marks, from.at, answer.priced.bearingRad, distanceM(from.at, answer.aim)),
     plain,

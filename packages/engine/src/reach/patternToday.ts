@@ -75,7 +75,8 @@ export class PatternToday {
       const b = this.between[p]!;
       this.alongM[p] = moveAt(b, level, k, f, 0);
       this.acrossM[p] = mirror * moveAt(b, level, k, f, 1);
-      if (line !== undefined && heightAt !== undefined) this.climb(p, b, k, f, mirror, line, heightAt);
+      if (line !== undefined && heightAt !== undefined && this.heightsM.length > 1)
+        this.climb(p, b, k, f, mirror, line, heightAt);
     }
   }
 

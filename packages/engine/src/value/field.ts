@@ -4,6 +4,7 @@ import { bestKernel, type MakeKernel, Room } from '../kernel/room.ts';
 import { type Day, REFERENCE } from '../day/day.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { Option, Pattern, PlayerModel } from '../player/option.ts';
+import type { HeightAt } from '../reach/patternToday.ts';
 import { Reach } from '../reach/reach.ts';
 import {
   arsenalOf,
@@ -70,6 +71,8 @@ export class Field {
   /** Whether balls are lifted anywhere on the map. */
   readonly water: boolean;
   readonly day: Day;
+  /** The ground's heights in the play frame; `undefined` for level ground. */
+  readonly heightAt: HeightAt | undefined;
   readonly classes: readonly Runs[];
   readonly arsenal: Arsenal;
   readonly putts: Putts;
@@ -99,11 +102,12 @@ export class Field {
     this.raster = plays(RECOVERY) ? painted : unmappedAsRough(painted);
     this.fates = fatesOf(ground.rules ?? {}, plays);
     this.water = this.fates.some(({ lifted }, code) => lifted > 0 && this.raster.surface.includes(code));
+    this.heightAt = undefined;
     this.making = {
       water: this.water,
       reach: Reach.on(day),
       axisRad: this.frame.bearingRad,
-      heightAt: undefined,
+      heightAt: this.heightAt,
     };
     this.classes = runClassesOf(player, this.making);
     this.arsenal = arsenalOf(player, this.making, this.classes);

@@ -73,6 +73,8 @@ export interface HoleSolution {
   readonly ground: HoleGround;
   readonly day: Day;
   readonly status: SolveStatus;
+  /** Height of the ground, metres; nought everywhere where none is known. */
+  heightAt(p: PlanePoint): number;
   /** The surface as painted. */
   surfaceAt(p: PlanePoint): Surface;
   /** Index in `ground.areas` of the topmost area; -1 on bare rough, -2 on unmapped ground. */

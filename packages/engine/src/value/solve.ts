@@ -71,6 +71,7 @@ export class OpenHole {
       ground,
       day: field.day,
       status,
+      heightAt: (p) => field.heightAt?.(frame.u(p), frame.v(p)) ?? 0,
       surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
       areaAt: (p) => raster.area[cell(p)]!,
       isUnmapped: (p) => raster.area[cell(p)] === UNMAPPED,

@@ -9,9 +9,11 @@ export function TodaysNumber({ shot, units }: { readonly shot: ShotDocument; rea
     <table class="sum">
       <caption>{WORDS.todaysNumber}</caption>
       <tbody>
-        {lines.map(({ words, figure, nought }) => (
+        {lines.map(({ words, figure, between, nought }) => (
           <tr key={words} class={nought ? 'nought' : undefined}>
-            <th scope="row">{words}</th>
+            <th scope="row">
+              {words} {between !== undefined && <small>{between}</small>}
+            </th>
             <td>{figure}</td>
           </tr>
         ))}
