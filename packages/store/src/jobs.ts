@@ -47,8 +47,8 @@ const SUPERVISE_SECONDS = 2;
 /** Runs after the first: for killed workers and for handlers that threw. */
 const RETRIES = 3;
 const LONGEST_JOB_SECONDS = 3600;
-/** Workers are woken by a notification; they look by themselves too, and at once after a full batch. */
-const POLLING = { burstWhenBatchFull: true, pollingIntervalSeconds: 2, notifyPollingIntervalSeconds: 2 } as const;
+/** Workers are woken by a notification, and by themselves after work; they look now and then besides. */
+const POLLING = { pollingIntervalSeconds: 2, notifyPollingIntervalSeconds: 2 } as const;
 
 const STATES: { readonly [S in JobWithMetadata['state']]: JobState } = {
   created: 'waiting',
@@ -112,7 +112,12 @@ export async function openQueue({ database }: Store, onError: (error: Error) => 
         }
       };
       const options = { ...POLLING, batchSize: atOnce, perJobResults: true } as const;
-      await boss.work(task, options, (jobs: Job<JobSubject>[]) => Promise.all(jobs.map(settle)));
+      const worker: string = await boss.work(task, options, async (jobs: Job<JobSubject>[]) => {
+        const results = await Promise.all(jobs.map(settle));
+        // Where there was work there may be more: it is looked for at once, not at the next turn of the clock.
+        boss.notifyWorker(worker);
+        return results;
+      });
     },
     stop: () => boss.stop({ graceful: true, timeout: 30_000, close: true }),
   };
