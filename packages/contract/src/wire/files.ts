@@ -23,8 +23,8 @@ export const shotFileSchema = z.strictObject({
       text: z.string(),
       /** null: not known. */
       meaning: meaning.nullable(),
-      /** The unit that the file itself gives. */
-      unit: z.string().exactOptional(),
+      /** The file itself says its unit. */
+      unitGiven: z.boolean(),
     }),
   ),
   reading: shotFileReadingSchema,
@@ -84,6 +84,9 @@ export const courseListSchema = z.strictObject({
     }),
   ),
 });
+
+/** A player taken in from a Player file. */
+export const playerFileKeptSchema = z.strictObject({ player: idSchema, faults: z.array(faultSchema) });
 
 export const backupSchema = z.strictObject({
   /** The file in the folder of backups. */

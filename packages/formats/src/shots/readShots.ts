@@ -62,7 +62,10 @@ function tableOf(bytes: Uint8Array | string, file: string): Read<readonly TableR
 
 /** The headings of a file of shots, and its rows as they stand. */
 export interface ShotTable {
-  readonly headings: readonly Heading[];
+  readonly headings: readonly (Heading & {
+    /** The file itself says the unit, in the heading or below it. */
+    readonly unitGiven: boolean;
+  })[];
   /** Cells by the 1-based line that their row ends on. */
   readonly cells: ReadonlyMap<number, readonly string[]>;
 }
@@ -74,10 +77,13 @@ export interface ShotTable {
 export function shotTable(bytes: Uint8Array | string, file: string, reading: ShotReading): Read<ShotTable> {
   const { value: rows, faults } = tableOf(bytes, file);
   if (rows === undefined) return { faults };
-  const headings =
-    findLayout(rows, reading)?.layout.headings ??
-    widestOf(rows)?.cells.map((cell) => readHeading(cell, reading.map)) ??
-    [];
+  const layout = findLayout(rows, reading)?.layout;
+  const found = layout?.headings ?? widestOf(rows)?.cells.map((cell) => readHeading(cell, reading.map)) ?? [];
+  const headings = found.map((heading) => {
+    const { meaning, unit } = heading;
+    const below = meaning.kind === 'column' && layout?.units.has(meaning.column) === true;
+    return { ...heading, unitGiven: unit !== undefined || below };
+  });
   return { value: { headings, cells: new Map(rows.map(({ line, cells }) => [line, cells])) }, faults };
 }
 

@@ -1,5 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { refusal } from '../refusal.ts';
+import { errandRoutes } from './errands.ts';
+import { fileRoutes } from './files.ts';
 import { houseRoutes } from './house.ts';
 import type { Keeping } from './kept.ts';
 import { describeApi } from './openApi.ts';
@@ -15,6 +17,8 @@ export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefin
   await describeApi(app);
   await app.register((inner) => {
     const api = inner as unknown as Api;
+    // A form elsewhere can send text without asking first: it is read nowhere.
+    api.removeContentTypeParser('text/plain');
     api.addContentTypeParser('application/octet-stream', { parseAs: 'buffer' }, (_, body, done) => done(null, body));
     api.addHook('onRequest', async (_, reply) => {
       reply.headers(NOT_KEPT);
@@ -26,6 +30,8 @@ export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefin
     playerRoutes(api, kept);
     recordRoutes(api, kept);
     houseRoutes(api, kept);
+    errandRoutes(api, kept);
+    fileRoutes(api, kept);
     return Promise.resolve();
   });
 }

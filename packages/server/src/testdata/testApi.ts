@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { refusalSchema } from '@leeway/contract';
-import { openQueue, openStore, type Store } from '@leeway/store';
+import { type JobQueue, openQueue, openStore, type Store } from '@leeway/store';
 import { newMemoryFolder, prepareFolder, removeFolder } from '@leeway/store/testing';
 import type { FastifyInstance, InjectOptions } from 'fastify';
 import { createApp } from '../app.ts';
@@ -11,6 +11,7 @@ import type { Door } from '../door.ts';
 export interface TestApi {
   readonly app: FastifyInstance;
   readonly store: Store;
+  readonly queue: JobQueue;
   readonly folder: string;
   /** The status and the JSON of an answer. */
   ask(method: 'GET' | 'POST', url: string, body?: object): Promise<{ readonly status: number; readonly json: never }>;
@@ -38,6 +39,7 @@ export async function openTestApi(door: Door = {}): Promise<TestApi> {
   return {
     app,
     store,
+    queue,
     folder,
     ask: async (method, url, body) => {
       const asked: InjectOptions = { method, url, headers: OWN };
