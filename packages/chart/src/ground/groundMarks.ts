@@ -1,6 +1,6 @@
 import type { Area, Polygon } from '@leeway/engine';
 import { areaSqM, boxOf, boxesMeet, centroid, cutOut, insidePolygon } from '@leeway/engine';
-import { Clipper } from 'clipper2-ts';
+import { Clipper, FillRule } from 'clipper2-ts';
 import { type Fill, type Layer, LAYERS, type Line, type Mark, type Role, type Stroke, type Xy } from '../marks.ts';
 import { circle, dashed, keepWhere, lengthPx, placeOn, shut } from '../plane/line.ts';
 import { inRect, quadOf } from '../plane/quad.ts';
@@ -94,9 +94,10 @@ interface Place {
 
 /** Closed rings, of which only what is inside the frame. */
 const onSheet = ({ inner }: Sheet, rings: readonly Line[]): Line[] =>
-  Clipper.rectClip(
-    inner,
+  Clipper.intersectD(
     rings.map((ring) => [...ring]),
+    [[...quadOf(inner)]],
+    FillRule.EvenOdd,
     3,
   );
 
