@@ -1,1 +1,4 @@
 export { DEMO, DEMO_PLAYERS } from './demoPath.ts';
+export * from './virtual/world.ts';
+export * from './virtual/virtualBag.ts';
+export * from './virtual/virtualBalls.ts';

@@ -1,11 +1,12 @@
-import type { Ball, TwoPartFit } from '../stats/twoPart.ts';
-import { fitTwoPart } from '../stats/twoPart.ts';
-import { clubKey, isFullSwing, swingKey } from './club.ts';
-import type { StoredFit, StoredPattern } from './file.ts';
-import { carryBelief, type CarryBelief, type KnownCarry } from './ladder.ts';
+import type { Ball, CourseAdds, Unseen } from '../stats/ball.ts';
+import { meanOf, sdOf } from '../stats/sample.ts';
+import { type Belief, beliefIn, fitOf, type Normal, type Seen, type TwoPartFit } from '../stats/twoPart.ts';
+import { Bag } from './bag.ts';
+import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
+import type { OnCourse, StoredFit, StoredPattern } from './file.ts';
+import type { KnownCarry } from './ladder.ts';
 import { partsOf } from './pattern.ts';
-import { pooledPrior, type SpreadEvidence } from './pooled.ts';
-import { spreadPrior, type Level, type SpreadPrior } from './prior.ts';
+import { factorsOf, onCourseOf, type Level } from './prior.ts';
 
 /** Balls hit with one club and swing. */
 export interface SwingBalls {
@@ -13,87 +14,72 @@ export interface SwingBalls {
   readonly swing: string;
   readonly loftDeg?: number;
   readonly balls: readonly Ball[];
+  /** Balls of which only the side that they missed on is known. */
+  readonly unseen?: readonly Unseen[];
 }
 
 /** A club and swing, fitted. */
 export interface SwingFit extends SwingBalls {
   readonly fit: TwoPartFit;
-  /** What was believed of the carry before these balls. */
-  readonly belief: CarryBelief;
 }
 
+/** Times that what each swing's balls say is told to the others, and the points that a belief is weighed by on the way. */
+const ROUNDS = 2;
+const POINTS_ON_THE_WAY = 300;
+
 /**
- * Fits every club and swing of a player. First each alone on the level's prior; then again on a prior that the player's other clubs have
- * moved: how far they hit the ball, how wide, how often they miss it. A club's own balls are never in its own prior, so they count once.
+ * Fits every club and swing of a player on a prior that the player's other swings have moved, figure by figure: how far they go, how wide, how often
+ * they are missed, where they start. A swing's own balls are never in its own prior, so they count once (expectation propagation: T. Minka, 2001).
  */
 export function fitSwings(
-  level: Level,
+  level: Level & { readonly onCourse?: OnCourse },
   swings: readonly SwingBalls[],
   claims: readonly KnownCarry[],
 ): readonly SwingFit[] {
-  const alone = swings.map((s) => fitOne(s, carryBelief(level, s, claims), spreadPrior(level, s.club, s.swing)));
-  const carries = alone.map(carryEvidence);
-  const spreads = alone.map(spreadEvidence);
-  return swings.map((s) => {
-    const others = carries.filter((c): c is KnownCarry => c !== undefined && !isSame(c, s));
-    return fitOne(s, carryBelief(level, s, [...others, ...claims]), pooledPrior(level, s.club, s.swing, spreads));
-  });
+  const elsewhere = claims.filter((c) => !swings.some((s) => isSame(s, c)));
+  const bag = new Bag(level, [...swings, ...elsewhere]);
+  for (const c of claims) {
+    const own = swings.findIndex((s) => isSame(s, c));
+    bag.tellCarry(own >= 0 ? own : swings.length + elsewhere.indexOf(c), c.carryM, c.seLog);
+  }
+  const course = courseOf(level);
+  const seen = swings.map((s): Seen => ({
+    balls: s.balls,
+    full: isFullSwing(s.swing),
+    course: course(s),
+    ...(s.unseen === undefined ? {} : { unseen: s.unseen }),
+  }));
+  const tops: (Belief['tops'] | undefined)[] = swings.map(() => undefined);
+  for (let round = 0; round < ROUNDS; round++) {
+    const priors = bag.priors();
+    seen.forEach((s, k) => {
+      if (s.balls.length === 0 && (s.unseen?.length ?? 0) === 0) return;
+      const { sample, tops: found } = beliefIn(s, priors[k]!, POINTS_ON_THE_WAY, tops[k]);
+      const after = priors[k]!.map((_, figure): Normal => {
+        const mean = meanOf(sample, figure);
+        return { mean, sd: sdOf(sample, figure, mean) };
+      });
+      tops[k] = found;
+      bag.hear(k, priors[k]!, after);
+    });
+  }
+  const priors = bag.priors();
+  return swings.map((s, k) => ({
+    ...s,
+    fit: fitOf(seen[k]!, beliefIn(seen[k]!, priors[k]!, undefined, tops[k]).sample),
+  }));
 }
+
+const courseOf = (level: Level & { readonly onCourse?: OnCourse }) => {
+  const adds = onCourseOf(level);
+  return (s: SwingBalls): CourseAdds => ({
+    distanceShare: adds.distanceSdPct / 100,
+    mishitShare: adds.mishitShare * factorsOf(readClub(s.club)).mishit,
+  });
+};
 
 const isSame = (a: { club: string; swing: string }, b: { club: string; swing: string }): boolean =>
   clubKey(a.club) === clubKey(b.club) && swingKey(a.swing) === swingKey(b.swing);
-
-function fitOne(s: SwingBalls, belief: CarryBelief, spread: SpreadPrior): SwingFit {
-  const fit = fitTwoPart(s.balls, {
-    carryM: belief.carryM,
-    seCarryM: belief.carryM * belief.sdLog,
-    sdCarryM: belief.carryM * spread.sdCarryShare,
-    directionSdDeg: spread.directionSdDeg,
-    mishitShare: spread.mishitShare,
-    full: isFullSwing(s.swing),
-  });
-  return { ...s, fit, belief };
-}
-
-/** What the balls alone say of the carry: the posterior with the prior's precision taken off again. */
-function carryEvidence(s: SwingFit): KnownCarry | undefined {
-  const { value, se } = s.fit.carryM;
-  const prior = 1 / (s.belief.carryM * s.belief.sdLog) ** 2;
-  const balls = 1 / se ** 2 - prior;
-  if (!(balls > 0.02 * prior)) return undefined;
-  const carryM = (value / se ** 2 - s.belief.carryM * prior) / balls;
-  if (!(carryM > 0.3 * value)) return undefined;
-  const loft = s.loftDeg === undefined ? {} : { loftDeg: s.loftDeg };
-  return { club: s.club, swing: s.swing, carryM, seLog: 1 / Math.sqrt(balls) / carryM, ...loft };
-}
-
-/** One degree of freedom goes to the mean. */
-function spreadEvidence(s: SwingFit): SpreadEvidence {
-  const { fit } = s;
-  const goods = fit.mishitChances.map((m) => 1 - m);
-  let good = 0;
-  let carrySq = 0;
-  let aimed = 0;
-  let directionSq = 0;
-  s.balls.forEach((ball, i) => {
-    const g = goods[i] ?? 0;
-    good += g;
-    carrySq += g * (ball.carryM / fit.carryM.value - 1) ** 2;
-    if (ball.directionDeg === undefined) return;
-    aimed += g;
-    directionSq += g * (ball.directionDeg - fit.directionDeg.value) ** 2;
-  });
-  return {
-    club: s.club,
-    swing: s.swing,
-    balls: s.balls.length,
-    mishits: s.balls.length - good,
-    goodCarries: Math.max(0, good - 1),
-    carryShareSq: good > 1 ? carrySq : 0,
-    goodDirections: Math.max(0, aimed - 1),
-    directionDegSq: aimed > 1 ? directionSq : 0,
-  };
-}
 
 const round = (x: number, digits = 4): number => Number(x.toFixed(digits));
 

@@ -42,20 +42,10 @@ export interface CarryGap {
   readonly ways: readonly string[];
 }
 
-const Z50 = normalQuantile(0.75);
-const Z80 = normalQuantile(0.9);
 const Z95 = normalQuantile(0.975);
 
-const plain = (e: Estimate, z: number): number => e.value + z * e.se;
-const ofLog = (e: Estimate): Interval => ({
-  mean: e.value,
-  lo80: e.value * Math.exp(-Z80 * e.se),
-  hi80: e.value * Math.exp(Z80 * e.se),
-});
-function ofLogit(e: Estimate): Interval {
-  const at = (z: number): number => 1 / (1 + ((1 - e.value) / e.value) * Math.exp(-z * e.se));
-  return { mean: e.value, lo80: at(-Z80), hi80: at(Z80) };
-}
+/** 80 in 100, by the cuts of the belief. */
+const interval = (mean: number, { cuts }: Estimate): Interval => ({ mean, lo80: cuts[1]!, hi80: cuts[5]! });
 
 /** Carries are asked to be known to within this, 95 in 100: two yards. */
 const WITHIN_M = 2 * 0.9144;
@@ -72,17 +62,17 @@ export function carryEntry(s: SwingFit, claimedM?: number): CarryEntry {
     carryM: {
       mean,
       se,
-      lo50: plain(fit.carryM, -Z50),
-      hi50: plain(fit.carryM, Z50),
-      lo80: plain(fit.carryM, -Z80),
-      hi80: plain(fit.carryM, Z80),
-      lo95: plain(fit.carryM, -Z95),
-      hi95: plain(fit.carryM, Z95),
+      lo50: fit.carryM.cuts[2]!,
+      hi50: fit.carryM.cuts[4]!,
+      lo80: fit.carryM.cuts[1]!,
+      hi80: fit.carryM.cuts[5]!,
+      lo95: fit.carryM.cuts[0]!,
+      hi95: fit.carryM.cuts[6]!,
     },
     sideM: { mean: mean * side, se: (mean * fit.directionDeg.se * Math.PI) / 180 },
-    sdAlongM: ofLog(fit.sdCarryM),
-    directionSdDeg: ofLog(fit.directionSdDeg),
-    mishitShare: ofLogit(fit.mishitShare),
+    sdAlongM: interval(fit.sdCarryM.value, fit.sdCarryM),
+    directionSdDeg: interval(fit.directionSdDeg.value, fit.directionSdDeg),
+    mishitShare: interval(fit.mishitShare.value, fit.mishitShare),
     allBallsMeanM: carryParts(s).reduce((sum, p) => sum + p.weight * p.mean, 0),
     eightInTenCarryM: carryAtLeast(s, 0.8),
     ...(claimedM === undefined ? {} : { claimedM }),

@@ -4,6 +4,7 @@ import { interpolateRows } from '../math/interpolate.ts';
 import { normalPdf } from '../math/normal.ts';
 import { RAD_PER_DEG, YARD_M } from '../quantity/units.ts';
 import { MISHIT_DIRECTION_SPREAD, SHORT_BETA, SHORT_SHARE, THIN_FULL } from '../stats/mishit.ts';
+import { SkewNormal } from '../stats/twoPartModel.ts';
 import type { NormalPart } from './option.ts';
 import { partsOf, type TwoPartSwing } from './pattern.ts';
 
@@ -45,8 +46,11 @@ function grid(
 const normalGrid = (mean: number, sd: number): ReturnType<typeof grid> =>
   grid(mean - 6 * sd, mean + 6 * sd, (x) => normalPdf((x - mean) / sd) / sd);
 
-/** Expected value under carry and direction themselves: normal good strikes, beta short mishits, thin ones. */
-function underTheModel(s: TwoPartSwing, hole: Hole): number {
+/** Logarithm of the short side's width over the long side's: the prior's own, and two of its standard deviations beyond. */
+const SKEWS = [0.06, 0.3] as const;
+
+/** Expected value under carry and direction themselves: skew good strikes, beta short mishits, thin ones. */
+function underTheModel(s: TwoPartSwing, hole: Hole, skew: number): number {
   const mean = (carries: ReturnType<typeof grid>, sdDeg: number): number => {
     let sum = 0;
     for (const [deg, m] of normalGrid(s.directionDeg, sdDeg))
@@ -61,7 +65,12 @@ function underTheModel(s: TwoPartSwing, hole: Hole): number {
     wide,
   );
   const thin = mean(normalGrid(s.carryM * THIN_FULL.mean, s.carryM * THIN_FULL.sd), wide);
-  const good = mean(normalGrid(s.carryM, s.sdCarryM), s.directionSdDeg);
+  const strike = new SkewNormal(skew);
+  const { carryM, sdCarryM } = s;
+  const good = mean(
+    grid(carryM - 6 * sdCarryM, carryM + 6 * sdCarryM, (x) => strike.pdf((x - carryM) / sdCarryM)),
+    s.directionSdDeg,
+  );
   return (1 - s.mishitShare) * good + s.mishitShare * (SHORT_SHARE * short + (1 - SHORT_SHARE) * thin);
 }
 
@@ -101,6 +110,10 @@ describe('the normals in place of the two-part model', () => {
     ['a drive with out of bounds on the right', DRIVER, { flagM: 380, more: outRight }],
     ['a drive that starts left', { ...DRIVER, directionDeg: -3 }, { flagM: 380, more: outRight }],
   ])('cost at most .003 strokes: %s', (_, swing, hole) => {
-    expect(Math.abs(underTheNormals(partsOf(swing), hole) - underTheModel(swing, hole))).toBeLessThan(0.003);
+    const projected = underTheNormals(partsOf(swing), hole);
+    for (const skew of SKEWS) {
+      const off = Math.abs(projected - underTheModel(swing, hole, skew));
+      expect(off).toBeLessThan(0.003);
+    }
   });
 });

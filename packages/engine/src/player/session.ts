@@ -29,8 +29,12 @@ export function fitSession(player: PlayerFile, swings: readonly SwingBalls[]): r
 }
 
 /** A claim without a ball against it is taken at its word, as it is when options are made. */
-const atItsWord = (s: SwingFit, claimM: number | undefined): SwingFit =>
-  s.fit.n > 0 || claimM === undefined ? s : { ...s, fit: { ...s.fit, carryM: { ...s.fit.carryM, value: claimM } } };
+function atItsWord(s: SwingFit, claimM: number | undefined): SwingFit {
+  if (s.fit.n > 0 || claimM === undefined) return s;
+  const { value, se, cuts } = s.fit.carryM;
+  const carryM = { value: claimM, se, cuts: cuts.map((x) => (x * claimM) / value) };
+  return { ...s, fit: { ...s.fit, carryM } };
+}
 
 /** The carry that the player claims for a swing. */
 export const claimedOf = (player: PlayerFile, club: string, swing: string): number | undefined =>

@@ -5,24 +5,32 @@ export interface Peak {
   readonly at: readonly number[];
   readonly height: number;
   readonly covariance: readonly (readonly number[])[];
-  /** Whether the last step was under a thousandth of a standard deviation; `covariance` is usable either way. */
+  /** Whether the last step was under `close` standard deviations; `covariance` is usable either way. */
   readonly settled: boolean;
 }
 
 /**
  * Climbs a smooth log density from `start` by Newton's method with backtracking; derivatives by central differences of `steps`
- * (about a tenth of a standard deviation each). At most 30 steps. Where the curvature is not that of a peak, its diagonal stands in.
+ * (about a tenth of a standard deviation each). At most 30 steps. No figure is taken for more doubtful than about `widest` (the prior's standard
+ * deviations): where the curvature says so it is not that of a peak, and the priors' own is added until it is.
  */
-export function peakOf(f: (x: readonly number[]) => number, start: readonly number[], steps: readonly number[]): Peak {
+export function peakOf(
+  f: (x: readonly number[]) => number,
+  start: readonly number[],
+  steps: readonly number[],
+  widest: readonly number[],
+  close = 1e-3,
+): Peak {
   let at = start;
   let height = f(at);
   let covariance: readonly (readonly number[])[] = [];
   let settled = false;
   for (let round = 0; round < 30 && !settled; round++) {
     const { gradient, curvature } = derivatives(f, at, height, steps);
-    covariance = invertPositive(curvature) ?? diagonalInverse(curvature, steps);
+    const inverse = invertHeld(curvature, widest);
+    ({ covariance } = inverse);
     const step = covariance.map((row) => row.reduce((sum, c, j) => sum + c * (gradient[j] ?? 0), 0));
-    settled = step.every((d, i) => Math.abs(d) < 1e-3 * Math.sqrt(covariance[i]?.[i] ?? 0));
+    settled = !inverse.held && step.every((d, i) => Math.abs(d) < close * Math.sqrt(covariance[i]?.[i] ?? 0));
     if (settled) break;
     const next = climb(f, at, height, step);
     if (next === undefined) break;
@@ -30,6 +38,23 @@ export function peakOf(f: (x: readonly number[]) => number, start: readonly numb
     height = next.height;
   }
   return { at, height, covariance, settled };
+}
+
+/** A covariance wider than this many of the widest standard deviations is none. */
+const TOO_WIDE = 1.5;
+
+function invertHeld(
+  curvature: readonly (readonly number[])[],
+  widest: readonly number[],
+): { readonly covariance: readonly (readonly number[])[]; readonly held: boolean } {
+  for (let weight = 0; weight < 1e6; weight = weight === 0 ? 1 : 4 * weight) {
+    const inverse = invertPositive(
+      curvature.map((row, i) => row.map((v, j) => (i === j ? v + weight / widest[i]! ** 2 : v))),
+    );
+    if (inverse?.every((row, i) => row[i]! < (TOO_WIDE * widest[i]!) ** 2) === true)
+      return { covariance: inverse, held: weight > 0 };
+  }
+  return { covariance: widest.map((sd, i) => widest.map((_, j) => (i === j ? sd ** 2 : 0))), held: true };
 }
 
 function climb(
@@ -71,6 +96,3 @@ function derivatives(
     }
   return { gradient, curvature };
 }
-
-const diagonalInverse = (curvature: readonly (readonly number[])[], steps: readonly number[]): number[][] =>
-  curvature.map((row, i) => row.map((_, j) => (i === j ? 1 / Math.max(row[i] ?? 0, 0.01 / (steps[i] ?? 1) ** 2) : 0)));

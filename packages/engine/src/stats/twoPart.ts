@@ -1,29 +1,48 @@
-import { logGamma } from '../math/gamma.ts';
-import { MISHIT_DIRECTION_SPREAD, SHORT_BETA, SHORT_SHARE, THIN_FULL, THIN_PART } from './mishit.ts';
-import { peakOf } from './posterior.ts';
+import { type Ball, type CourseAdds, packBalls, type Unseen } from './ball.ts';
+import { normalQuantile } from '../math/normal.ts';
+import { sampleFrom } from './importance.ts';
+import { peakOf, type Peak } from './posterior.ts';
+import { meanOf, quantilesOf, type Sample, sdOf } from './sample.ts';
+import {
+  BIAS,
+  FISHER_Z,
+  FIGURES,
+  LOG_CARRY,
+  LOG_DIRECTION,
+  LOG_SPREAD,
+  logitOf,
+  LOGIT_MISHIT,
+  shareOfLogit,
+  SKEW,
+  TwoPart,
+} from './twoPartModel.ts';
 
-/** One ball: carry in a straight line to its pitch, and direction to the right of the aim when it was measured. */
-export interface Ball {
-  readonly carryM: number;
-  readonly directionDeg?: number;
+/** A belief about one figure: normal. */
+export interface Normal {
+  readonly mean: number;
+  readonly sd: number;
 }
 
-/** What is believed before the balls. */
-export interface TwoPartPrior {
-  readonly carryM: number;
-  /** Standard deviation of the belief in the good strike's mean carry. */
-  readonly seCarryM: number;
-  readonly sdCarryM: number;
-  readonly directionSdDeg: number;
-  readonly mishitShare: number;
+/** What is believed before the balls: one normal a figure of the model, on the scales and in the order of `twoPartModel.ts`. */
+export type FigurePriors = readonly Normal[];
+
+/** What was seen of one club and swing. */
+export interface Seen {
+  readonly balls: readonly Ball[];
+  readonly unseen?: readonly Unseen[];
   readonly full: boolean;
+  readonly course?: CourseAdds;
 }
 
 /** An estimate with its standard error on the scale on which it is near enough normal: plain, logarithm, or logit. */
 export interface Estimate {
   readonly value: number;
   readonly se: number;
+  /** On the plain scale: the values below which `CUTS` of the belief lie. */
+  readonly cuts: readonly number[];
 }
+
+export const CUTS = [0.025, 0.1, 0.25, 0.5, 0.75, 0.9, 0.975] as const;
 
 /** A club and swing as fitted. */
 export interface TwoPartFit {
@@ -37,212 +56,167 @@ export interface TwoPartFit {
   readonly corr: number;
   /** `se` is of the logit. */
   readonly mishitShare: Estimate;
+  /** Logarithm of the short side's width over the long side's, of good strikes. */
+  readonly skew: number;
   /** Chance that each ball was a mishit, in the order of the balls. */
   readonly mishitChances: readonly number[];
-  readonly settled: boolean;
+  /** The belief itself, to draw from. */
+  readonly sample: Sample;
 }
 
-/** Balls that the prior of a spread is worth: players of one level differ by 25 %, and 1 / (2 x .25^2) = 8. */
+/** Players of one level differ by 25 % in a spread, as much as 8 balls tell: 1 / (2 x .25^2). */
 export const SPREAD_COUNT = 8;
 export const SD_LOG_SPREAD = 1 / Math.sqrt(2 * SPREAD_COUNT);
-/** Balls that the prior of the mishit share is worth: players of one level differ by .07 at .15 to .20. */
+/** They differ by .07 in a mishit share of .15 to .20, which is .5 in its logit; as much as 26 balls tell. */
 export const MISHIT_COUNT = 26;
+export const SD_LOGIT_MISHIT = 0.5;
 /** Players' mean directions differ by this much. */
 export const SD_BIAS_DEG = 2;
 /** Their correlations of carry and direction differ by this much, in Fisher's z; worth 13 balls. */
-const SD_FISHER_Z = 0.25;
-/** Good strikes' directions have the tails of Student's t with this many degrees of freedom. */
-const FREEDOM = 8;
-/** Share of mishits that may have any carry up to twice the good one, so that a stray figure is a mishit and not a crisis. */
-const STRAY = 0.01;
+export const SD_FISHER_Z = 0.25;
+/** Good strikes fall off a little further short than long: our assumption, wide enough for balls to change it. */
+export const SKEW_PRIOR: Normal = { mean: 0.06, sd: 0.12 };
+const NO_COURSE: CourseAdds = { distanceShare: 0, mishitShare: 0 };
 
-const LOG_T = logGamma((FREEDOM + 1) / 2) - logGamma(FREEDOM / 2) - 0.5 * Math.log(Math.PI * (FREEDOM - 2));
-const LOG_NORMAL = -0.5 * Math.log(2 * Math.PI);
-
-const LOG_BETA_SCALE = logGamma(SHORT_BETA.a + SHORT_BETA.b) - logGamma(SHORT_BETA.a) - logGamma(SHORT_BETA.b);
-
-/** Density of the short mishits' share of the good carry, in (0, 1). */
-const shortDensity = (x: number): number =>
-  Math.exp(LOG_BETA_SCALE + (SHORT_BETA.a - 1) * Math.log(x)) * (1 - x) ** (SHORT_BETA.b - 1);
-
-interface Parameters {
-  readonly mu: number;
-  readonly s: number;
-  readonly bias: number;
-  readonly t: number;
-  readonly corr: number;
-  readonly mishit: number;
+/** What is believed before the balls, as a coach would say it. */
+export interface TwoPartPrior {
+  readonly carryM: number;
+  /** Standard deviation of the belief in the good strike's mean carry. */
+  readonly seCarryM: number;
+  readonly sdCarryM: number;
+  readonly directionSdDeg: number;
+  readonly mishitShare: number;
 }
 
-/** Log density of a direction about `mean` with standard deviation `sd`: a t of 8 degrees of freedom, scaled. */
-const logDirection = (deg: number, mean: number, sd: number): number => {
-  const q = (deg - mean) / sd;
-  return LOG_T - Math.log(sd) - ((FREEDOM + 1) / 2) * Math.log1p((q * q) / (FREEDOM - 2));
-};
-
-function logGood(ball: Ball, p: Parameters): number {
-  const z = (ball.carryM - p.mu) / p.s;
-  const carry = LOG_NORMAL - Math.log(p.s) - 0.5 * z * z;
-  if (ball.directionDeg === undefined) return carry;
-  const zHeld = Math.max(-3, Math.min(3, z));
-  return carry + logDirection(ball.directionDeg, p.bias + p.corr * p.t * zHeld, p.t * Math.sqrt(1 - p.corr ** 2));
-}
-
-function logMishit(ball: Ball, p: Parameters, full: boolean): number {
-  const x = ball.carryM / p.mu;
-  const thin = full ? THIN_FULL : THIN_PART;
-  const z = (x - thin.mean) / thin.sd;
-  const short = x < 1 ? SHORT_SHARE * shortDensity(Math.max(0.02, x)) : 0;
-  const long = ((1 - SHORT_SHARE) * Math.exp(-0.5 * z * z + LOG_NORMAL)) / thin.sd;
-  const carry = Math.log((1 - STRAY) * (short + long) + STRAY / 2) - Math.log(p.mu);
-  if (ball.directionDeg === undefined) return carry;
-  return carry + logDirection(ball.directionDeg, p.bias, p.t * MISHIT_DIRECTION_SPREAD);
-}
-
-/** log(e^a + e^b). */
-const logSum = (a: number, b: number): number => Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
-
-const logitOf = (p: number): number => Math.log(p / (1 - p));
-const shareOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
-
-const unpack = ([mu = 0, logS = 0, bias = 0, logT = 0, z = 0, logit = 0]: readonly number[]): Parameters => ({
-  mu: Math.max(1e-3, mu),
-  s: Math.exp(logS),
-  bias,
-  t: Math.exp(logT),
-  corr: Math.tanh(z),
-  mishit: Math.min(1 - 1e-9, Math.max(1e-9, shareOf(logit))),
-});
-
-const pack = (p: Parameters): readonly number[] => [
-  p.mu,
-  Math.log(p.s),
-  p.bias,
-  Math.log(p.t),
-  Math.atanh(p.corr),
-  logitOf(p.mishit),
+/** The priors of all figures, with players' usual differences about what is believed. */
+export const priorsOf = (p: TwoPartPrior): FigurePriors => [
+  { mean: Math.log(p.carryM), sd: p.seCarryM / p.carryM },
+  { mean: Math.log(p.sdCarryM / p.carryM), sd: SD_LOG_SPREAD },
+  { mean: 0, sd: SD_BIAS_DEG },
+  { mean: Math.log(p.directionSdDeg), sd: SD_LOG_SPREAD },
+  { mean: 0, sd: SD_FISHER_Z },
+  { mean: logitOf(Math.min(0.95, Math.max(0.002, p.mishitShare))), sd: SD_LOGIT_MISHIT },
+  SKEW_PRIOR,
 ];
 
-/** Log of likelihood times prior; the prior of spreads and of the mishit share are counts of balls that behaved as expected. */
-function logPosterior(balls: readonly Ball[], prior: TwoPartPrior, p: Parameters): number {
-  const logGoodShare = Math.log(1 - p.mishit);
-  const logMishitShare = Math.log(p.mishit);
-  let sum = 0;
-  for (const ball of balls)
-    sum += logSum(logGoodShare + logGood(ball, p), logMishitShare + logMishit(ball, p, prior.full));
-  const spread = (now: number, before: number): number => -SPREAD_COUNT * (Math.log(now) + 0.5 * (before / now) ** 2);
-  return (
-    sum -
-    0.5 * ((p.mu - prior.carryM) / prior.seCarryM) ** 2 -
-    0.5 * (p.bias / SD_BIAS_DEG) ** 2 -
-    0.5 * (Math.atanh(p.corr) / SD_FISHER_Z) ** 2 +
-    spread(p.s, prior.sdCarryM) +
-    spread(p.t, prior.directionSdDeg) +
-    MISHIT_COUNT * (prior.mishitShare * logMishitShare + (1 - prior.mishitShare) * logGoodShare)
-  );
+const POINTS = 900;
+
+/** A weighed sample, and the peaks that it was thrown from. */
+export interface Belief {
+  readonly sample: Sample;
+  readonly tops: readonly (readonly number[])[];
 }
-
-const mishitChance = (ball: Ball, p: Parameters, full: boolean): number =>
-  shareOf(logitOf(p.mishit) + logMishit(ball, p, full) - logGood(ball, p));
-
-/** One round of expectation and maximisation: shares each ball between the parts, then moves every parameter with the prior's counts. */
-function emRound(balls: readonly Ball[], prior: TwoPartPrior, p: Parameters): Parameters {
-  const good = balls.map((b) => 1 - mishitChance(b, p, prior.full));
-  const total = good.reduce((sum, g) => sum + g, 0);
-  const weight = (p.s / prior.seCarryM) ** 2;
-  let carry = weight * prior.carryM;
-  balls.forEach((b, i) => (carry += (good[i] ?? 0) * b.carryM));
-  const mu = carry / (weight + total);
-  let carrySq = SPREAD_COUNT * prior.sdCarryM ** 2;
-  balls.forEach((b, i) => (carrySq += (good[i] ?? 0) * (b.carryM - mu) ** 2));
-  const direction = directionRound(balls, good, prior, p);
-  const expected = MISHIT_COUNT * prior.mishitShare + balls.length - total;
-  return {
-    ...p,
-    ...direction,
-    mu,
-    s: Math.sqrt(carrySq / (SPREAD_COUNT + total)),
-    mishit: expected / (MISHIT_COUNT + balls.length),
-  };
-}
-
-/** Bias and direction spread: mishits count at their wider spread, and far directions count less, as Student's t has it. */
-function directionRound(
-  balls: readonly Ball[],
-  good: readonly number[],
-  prior: TwoPartPrior,
-  p: Parameters,
-): { readonly bias: number; readonly t: number } {
-  let sum = 0;
-  let weights = (p.t / SD_BIAS_DEG) ** 2;
-  let sq = SPREAD_COUNT * prior.directionSdDeg ** 2;
-  let count = SPREAD_COUNT;
-  balls.forEach((b, i) => {
-    if (b.directionDeg === undefined) return;
-    const g = good[i] ?? 0;
-    for (const [share, widening] of [
-      [g, 1],
-      [1 - g, MISHIT_DIRECTION_SPREAD],
-    ] as const) {
-      const q = (b.directionDeg - p.bias) / (p.t * widening);
-      const w = (share * (FREEDOM + 1)) / (FREEDOM - 2 + q * q);
-      sum += (w * b.directionDeg) / widening ** 2;
-      weights += w / widening ** 2;
-      sq += w * ((b.directionDeg - p.bias) / widening) ** 2;
-      count += share;
-    }
-  });
-  return { bias: sum / weights, t: Math.sqrt(sq / count) };
-}
-
-const EM_ROUNDS = 40;
 
 /**
- * Fits the two-part pattern of one club and swing: the most probable parameters given the balls and the prior, by expectation and
- * maximisation from several starts, then Newton's method; standard errors by the curvature there. Mishits are kept and weighed, never
- * dropped. With no balls it gives the prior back.
+ * The belief in a swing's figures after its balls: every peak that is found from several starts is stood for by a normal, and the normals'
+ * points are weighed by the likelihood and the priors. Mishits are kept and weighed, never dropped. With no balls it gives the priors back.
+ * `from` are peaks to climb from again in place of the starts.
  */
-export function fitTwoPart(balls: readonly Ball[], prior: TwoPartPrior): TwoPartFit {
-  const value = (x: readonly number[]): number => logPosterior(balls, prior, unpack(x));
-  const base = {
-    s: prior.sdCarryM,
-    bias: 0,
-    t: prior.directionSdDeg,
-    corr: 0,
-    mishit: Math.min(0.9, Math.max(0.005, prior.mishitShare)),
+export function beliefIn(
+  seen: Seen,
+  priors: FigurePriors,
+  points = POINTS,
+  from?: readonly (readonly number[])[],
+): Belief {
+  const { balls, full, unseen = [], course = NO_COURSE } = seen;
+  const packed = packBalls(balls, unseen);
+  const f = (x: readonly number[]): number => {
+    let sum = new TwoPart(x, full, course).logLikelihood(packed);
+    for (let i = 0; i < FIGURES; i++) {
+      const { mean, sd } = priors[i]!;
+      const z = (x[i]! - mean) / sd;
+      sum -= 0.5 * z * z;
+    }
+    return sum;
   };
-  const sorted = balls.map((b) => b.carryM).toSorted((a, b) => a - b);
-  const quantile = (share: number): number => sorted[Math.floor(share * (sorted.length - 1))] ?? prior.carryM;
-  const starts = [prior.carryM, quantile(0.5), quantile(0.75), quantile(0.9)].filter((mu) => mu > 0);
-  let best: { readonly p: Parameters; readonly height: number } | undefined;
-  for (const mu of starts) {
-    let p: Parameters = { ...base, mu };
-    for (let round = 0; round < EM_ROUNDS; round++) p = emRound(balls, prior, p);
-    const height = value(pack(p));
-    if (best === undefined || height > best.height) best = { p, height };
-  }
-  const from = best?.p ?? { ...base, mu: prior.carryM };
-  const n = balls.length;
-  const steps = [
-    0.1 / Math.sqrt(1 / prior.seCarryM ** 2 + n / from.s ** 2),
-    0.1 / Math.sqrt(2 * (SPREAD_COUNT + n)),
-    0.1 / Math.sqrt(1 / SD_BIAS_DEG ** 2 + n / from.t ** 2),
-    0.1 / Math.sqrt(2 * (SPREAD_COUNT + n)),
-    0.1 / Math.sqrt(1 / SD_FISHER_Z ** 2 + n),
-    0.1 / Math.sqrt((MISHIT_COUNT + n) * from.mishit * (1 - from.mishit)),
+  const peaks = peaksOf(f, seen, priors, from);
+  return { sample: sampleFrom(f, peaks, points), tops: peaks.map((p) => p.at) };
+}
+
+function peaksOf(
+  f: (x: readonly number[]) => number,
+  seen: Seen,
+  priors: FigurePriors,
+  from: readonly (readonly number[])[] | undefined,
+): readonly Peak[] {
+  const means = priors.map((p) => p.mean);
+  const widest = priors.map((p) => p.sd);
+  const n = seen.balls.length;
+  const steps = priors.map(({ sd }, i) => 0.1 / Math.sqrt(1 / sd ** 2 + n * INFORMATION[i]!));
+  steps[LOG_CARRY] = 0.1 / Math.sqrt(1 / priors[LOG_CARRY]!.sd ** 2 + n * Math.exp(-2 * means[LOG_SPREAD]!));
+  steps[BIAS] = 0.1 / Math.sqrt(1 / priors[BIAS]!.sd ** 2 + n * Math.exp(-2 * means[LOG_DIRECTION]!));
+  const sorted = seen.balls
+    .map((b) => b.carryM)
+    .filter((c) => c > 1)
+    .toSorted((a, b) => a - b);
+  const starts = [
+    means[LOG_CARRY]!,
+    ...(sorted.length === 0 ? [] : [0.4, 0.65, 0.9].map((q) => Math.log(sorted[Math.floor(q * (sorted.length - 1))]!))),
   ];
-  const peak = peakOf(value, pack(from), steps);
-  const p = unpack(peak.at);
-  const se = (i: number): number => Math.sqrt(peak.covariance[i]?.[i] ?? 0);
+  const spread = Math.exp(means[LOG_SPREAD]!);
+  const begun =
+    from ??
+    starts
+      .map((carry) => means.map((m, i) => (i === LOG_CARRY ? carry : m)))
+      .map((at) => ({ at, height: f(at) }))
+      .toSorted((a, b) => b.height - a.height)
+      .map(({ at }) => at);
+  const peaks: Peak[] = [];
+  for (const at of begun) {
+    if (peaks.length === 2) break;
+    if (peaks.some((p) => Math.abs(p.at[LOG_CARRY]! - at[LOG_CARRY]!) < spread)) continue;
+    const peak = peakOf(f, at, steps, widest, CLOSE);
+    const seenBefore = peaks.some((p) => p.at.every((x, i) => Math.abs(x - peak.at[i]!) < 20 * CLOSE * steps[i]!));
+    if (!seenBefore) peaks.push(peak);
+  }
+  const best = Math.max(...peaks.map((p) => p.height));
+  return peaks.filter((p) => p.height > best - 12);
+}
+
+/** The points need a peak only to this many standard deviations. */
+const CLOSE = 0.05;
+
+/** About what one ball tells of each figure, for the size of a step. */
+const INFORMATION = [0, 2, 0, 2, 1, 0.13, 0.3];
+
+/** The belief in a swing, told in its figures. */
+export function fitOf(seen: Seen, sample: Sample): TwoPartFit {
+  const carryM = meanOf(sample, LOG_CARRY, Math.exp);
+  const at = Array.from({ length: FIGURES }, (_, i) => meanOf(sample, i));
+  const normal = (figure: number): readonly number[] => {
+    const sd = sdOf(sample, figure, at[figure]);
+    return CUTS.map((share) => at[figure]! + sd * normalQuantile(share));
+  };
+  const of = (figure: number, to: (x: number) => number, value: number, scale = 1): Estimate => ({
+    value,
+    se: Math.max(1e-6, scale * sdOf(sample, figure, at[figure])),
+    // Balls that may be mishits leave a carry lopsided, or with two peaks; the other figures are near enough normal, and so smoother.
+    cuts: (figure === LOG_CARRY ? quantilesOf(sample, figure, CUTS) : normal(figure)).map(to),
+  });
+  let spread = 0;
+  for (let i = 0; i < sample.weights.length; i++)
+    spread += sample.weights[i]! * (sample.x[i * FIGURES + LOG_CARRY]! + sample.x[i * FIGURES + LOG_SPREAD]!);
+  const sdM = Math.exp(spread);
+  const share = meanOf(sample, LOGIT_MISHIT, shareOfLogit);
+  const corr = meanOf(sample, FISHER_Z, Math.tanh);
+  const swing = new TwoPart(at, seen.full, seen.course ?? NO_COURSE);
   return {
-    n,
-    carryM: { value: p.mu, se: se(0) },
-    sdCarryM: { value: p.s, se: se(1) },
-    directionDeg: { value: p.bias, se: se(2) },
-    directionSdDeg: { value: p.t, se: se(3) },
-    corr: p.corr,
-    mishitShare: { value: p.mishit, se: se(5) },
-    mishitChances: balls.map((b) => mishitChance(b, p, prior.full)),
-    settled: peak.settled,
+    n: seen.balls.length,
+    carryM: of(LOG_CARRY, Math.exp, carryM, carryM),
+    sdCarryM: of(LOG_SPREAD, (x) => Math.exp(x) * carryM, sdM),
+    directionDeg: of(BIAS, (x) => x, at[BIAS]!),
+    directionSdDeg: of(LOG_DIRECTION, Math.exp, Math.exp(at[LOG_DIRECTION]!)),
+    corr,
+    mishitShare: of(LOGIT_MISHIT, shareOfLogit, share),
+    skew: at[SKEW]!,
+    mishitChances: seen.balls.map((b) => {
+      const { good, mishit } = swing.partsAt(b);
+      return good + mishit > 0 ? mishit / (good + mishit) : 1;
+    }),
+    sample,
   };
 }
+
+/** Fits one club and swing on a prior of its own. */
+export const fitTwoPart = (seen: Seen, prior: TwoPartPrior): TwoPartFit =>
+  fitOf(seen, beliefIn(seen, priorsOf(prior)).sample);

@@ -1,0 +1,31 @@
+/** How true the fitted patterns are, on players whose truth is known: `npm run bench:patterns`, or with a number of players. */
+import { STRAYS, USUAL, type World } from '@leeway/demo';
+import { scorePatterns, type Scores } from './patternScores.ts';
+import { cpuMs } from './cpu.ts';
+
+const players = Number(process.argv[2] ?? 240);
+const out = (text: string): void => void process.stdout.write(`${text}\n`);
+
+/** From 3 to 60, as many of each size. */
+const some = (random: { next: () => number }): number => Math.round(3 * 20 ** random.next());
+
+const percent = (x: number): string => (100 * x).toFixed(1);
+function print(name: string, s: Scores): void {
+  out(`${name}: ${s.swings} swings`);
+  for (const [figure, c] of Object.entries(s.covered)) out(`  ${figure.padEnd(10)} ${c.map(percent).join('  ')}`);
+  const three = ({ pooled, alone, plain }: Scores['rmsYd'], digits: number): string =>
+    `${pooled.toFixed(digits)} with the bag, ${alone.toFixed(digits)} each club alone, ${plain.toFixed(digits)} plain mean`;
+  out(`  error of the carry, yd: ${three(s.rmsYd, 2)}`);
+  out(`  log score: ${three(s.logScore, 3)}`);
+  out(`  mishit share less the truth: ${s.mishitBias.toFixed(3)}`);
+}
+
+const worlds: readonly World[] = [USUAL, ...STRAYS];
+for (const world of worlds) {
+  let scores: Scores | undefined;
+  const ms = cpuMs(
+    () => (scores = scorePatterns(world === USUAL ? players : Math.ceil(players / 4), 8, some, world, 77)),
+  );
+  if (scores !== undefined) print(world.name, scores);
+  out(`  ${(ms / 1000).toFixed(1)} s CPU`);
+}
