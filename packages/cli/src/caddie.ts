@@ -86,6 +86,7 @@ export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'):
     `  ${distanceWords(shot, units)}`,
     ...flaggedWords(shot),
     `  Of 100 balls: ${chancesWords(shot.chances)}.`,
+    ...scoresWords(shot),
     ...roomWords(shot, units),
     ...shot.reasons.map((reason) => `  ${reason}`),
     ...elseWords(shot, units),
@@ -148,6 +149,15 @@ const chancesWords = (chances: ShotDocument['chances']): string =>
   finishWords(chances)
     .map(([name, balls]) => `${name} ${balls}`)
     .join(', ');
+
+const scoresWords = ({ scores }: ShotDocument): string[] =>
+  scores === undefined
+    ? []
+    : [
+        `  Of 100 holes so played: par or better ${balls(scores.parOrBetter)}, double or worse ${balls(scores.doubleOrWorse)}.`,
+      ];
+
+const balls = (chance: number): number => Math.round(100 * chance);
 
 function roomWords(shot: ShotDocument, units: Units): string[] {
   if (shot.room.length === 0) return [];

@@ -59,6 +59,7 @@ async function runPlan(given: Given, io: Io): Promise<number> {
     {
       player: input.player.name,
       units: input.units,
+      scores: true,
       ...(course === undefined ? {} : { course }),
       ...(attribution === undefined ? {} : { attribution }),
     },

@@ -33,6 +33,8 @@ const chances = z.strictObject({
   recovery: chance,
   unmapped: chance,
 });
+/** Chances of the score on the hole, played on in the best way. */
+const scores = z.strictObject({ parOrBetter: chance, doubleOrWorse: chance });
 const stroke = z.strictObject({
   option,
   aim: markedPlace,
@@ -40,6 +42,7 @@ const stroke = z.strictObject({
   expectedStrokes: strokes,
   doubt,
   flagged: flagged.optional(),
+  scores: scores.optional(),
 });
 const between = z.strictObject({ lo80: metres, hi80: metres });
 const plainLine = z.strictObject({ option, expectedStrokes: strokes, doubt });
@@ -75,6 +78,7 @@ export const shotSchema = z.strictObject({
   atFlag: plainLine.optional(),
   middleOfFairway: plainLine.optional(),
   chances,
+  scores: scores.optional(),
   room: z.array(z.strictObject({ more: z.number().positive(), leftM: arm, rightM: arm, shortM: arm, longM: arm })),
   proximity: z.strictObject({ meanM: metres.min(0), medianM: metres.min(0) }),
   reasons: z.array(z.string()),

@@ -29,12 +29,16 @@ export interface PlanHeading {
   readonly attribution?: string;
   /** Units of the words; the figures are always in metres. */
   readonly units: Units;
+  /** Whether chances of scores are worked out: thousands of holes are played for each stroke. */
+  readonly scores?: boolean;
 }
 
 const DEGREE_DECIMALS = 9;
 const METRE_DECIMALS = 3;
 const STROKE_DECIMALS = 6;
 const CHANCE_DECIMALS = 9;
+/** Chances of scores are known to a hundredth. */
+const SCORE_DECIMALS = 3;
 
 /** Plans of one hole or many as one document. `milliseconds` by hole is given only when timings are asked for. */
 export function planDocument(
@@ -43,7 +47,7 @@ export function planDocument(
   milliseconds: readonly number[] = [],
 ): PlanDocument {
   const { course, attribution } = heading;
-  const holes = plans.map((plan, i) => holeDocument(plan, heading.units, milliseconds[i]));
+  const holes = plans.map((plan, i) => holeDocument(plan, heading.units, milliseconds[i], heading.scores));
   return {
     version: PLAN_VERSION,
     ...(course === undefined ? {} : { course }),
@@ -88,11 +92,11 @@ function roundOf(plans: readonly HolePlan[]): NonNullable<PlanDocument['round']>
 }
 
 /** One hole of a plan. */
-export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number): HoleDocument {
+export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number, scores = false): HoleDocument {
   const { ground, status } = plan.solution;
   const [first] = plan.shots;
   if (first === undefined) throw new RangeError('A plan without shots has no document.');
-  const shots = plan.shots.map((shot) => shotDocument(shot, ground, units));
+  const shots = plan.shots.map((shot) => shotDocument(shot, ground, units, scores));
   return {
     hole: ground.hole,
     ...(ground.name === undefined ? {} : { name: ground.name }),
@@ -116,7 +120,7 @@ export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number
 }
 
 /** One shot of a plan. */
-export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units): ShotDocument {
+export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units, scores = false): ShotDocument {
   const { choice } = shot;
   const { answer, plain, number } = choice;
   const stroke = (shown: ShownStroke): StrokeDocument => strokeDocument(shot, ground, shown);
@@ -144,6 +148,7 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
     ...(flagged === undefined ? {} : { flagged }),
     ...(plainLine === undefined ? {} : plain?.kind === 'flag' ? { atFlag: plainLine } : { middleOfFairway: plainLine }),
     chances: chancesDocument(answer),
+    ...(scores ? scoresDocument(shot, answer) : {}),
     room: choice.room.map((arms) => ({
       more: arms.more,
       leftM: arm(arms.leftM),
@@ -158,6 +163,7 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
     reasons: choice.reasons.map((reason) => wordReason(reason, choice, ground, units)),
     alternatives: choice.alternatives.map(({ shown, because }) => ({
       ...stroke(shown),
+      ...(scores ? scoresDocument(shot, shown) : {}),
       costsMore: more(choice, shown),
       why: wordBecause(because, '', units),
     })),
@@ -244,6 +250,13 @@ function chancesDocument(shown: ShownStroke): ShotDocument['chances'] {
     recovery: r(recovery),
     unmapped: r(unmapped),
   };
+}
+
+function scoresDocument(shot: PlannedShot, shown: ShownStroke): Pick<ShotDocument, 'scores'> {
+  const scores = shot.scoresOf?.(shown);
+  if (scores === undefined) return {};
+  const r = (chance: number): number => Math.min(1, round(chance, SCORE_DECIMALS));
+  return { scores: { parOrBetter: r(scores.parOrBetter), doubleOrWorse: r(scores.doubleOrWorse) } };
 }
 
 const doubtDocument = (doubt: Doubt): Doubt => ({

@@ -83,7 +83,7 @@ describe('the next ball', () => {
   });
 
   test('out of bounds is played again from where it was', () => {
-    expect(nextBall(solution, from, { eastM: 0, northM: 210 })).toEqual({ state: from, dropped: true });
+    expect(nextBall(solution, from, { eastM: 0, northM: 210 })).toMatchObject({ state: from, dropped: true });
   });
 
   test('plays as it lies on dry ground, and there is none on the green', () => {

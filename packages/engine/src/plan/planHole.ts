@@ -2,6 +2,7 @@ import type { PlayerModel } from '../player/option.ts';
 import type { BallState, HoleSolution, SolveStatus, Stroke } from '../value/solution.ts';
 import { choose, type Choice } from '../choice/choose.ts';
 import { doubtOf, type Doubt, type Nudge } from '../choice/doubt.ts';
+import { type Scores, scoreChances, scoresOn } from '../choice/scores.ts';
 import type { ShownStroke } from '../choice/shown.ts';
 import { type NextBall, nextBall } from './relief.ts';
 
@@ -11,6 +12,8 @@ export interface PlannedShot {
   readonly doubtOf: (shown: ShownStroke) => Doubt;
   /** The ball is here by a drop or by stroke and distance. */
   readonly dropped: boolean;
+  /** Chances of the score on the hole; `undefined` where it is not known how many strokes are played already. Plays thousands of holes. */
+  readonly scoresOf?: (shown: ShownStroke) => Scores | undefined;
 }
 
 export interface HolePlan {
@@ -19,6 +22,13 @@ export interface HolePlan {
   readonly shots: readonly PlannedShot[];
   /** Why the plan ends before the green: no option can be played from this lie, or it would go on for ever. */
   readonly stuck: BallState | undefined;
+}
+
+/** A shot as it was chosen, and the strokes played before it. */
+interface Chosen {
+  readonly choice: Choice;
+  readonly dropped: boolean;
+  readonly taken: number;
 }
 
 /** A plan of more shots than this is going round in circles. */
@@ -52,29 +62,37 @@ export function* planSteps(
   balls: readonly NextBall[],
   named: readonly Stroke[] = [],
 ): Generator<undefined, HolePlan> {
-  const choices: { choice: Choice; dropped: boolean }[] = [];
+  const choices: Chosen[] = [];
   let ball = balls[0];
+  let taken = ball?.state.lie === 'tee' && ball.state.at === solution.ground.ball ? 0 : NaN;
   while (ball !== undefined && choices.length < MOST_SHOTS) {
-    const { state, dropped } = ball;
+    const { state, dropped, penaltyStrokes = dropped ? 1 : 0 } = ball;
+    taken += penaltyStrokes;
     const choice = choose(solution, player, state, choices.length === 0 ? named : []);
     if (choice === undefined) break;
-    choices.push({ choice, dropped });
+    choices.push({ choice, dropped, taken });
+    taken++;
     ball = balls[choices.length] ?? nextBall(solution, state, choice.answer.spot);
     yield;
   }
-  return { solution, status: solution.status, shots: withDoubt(choices), stuck: ball?.state };
+  return { solution, status: solution.status, shots: withDoubt(solution, choices), stuck: ball?.state };
 }
 
 /** From the last shot back: what is doubtful later is doubtful now, and adds up where two shots use one option. */
-function withDoubt(choices: readonly { choice: Choice; dropped: boolean }[]): PlannedShot[] {
+function withDoubt(solution: HoleSolution, choices: readonly Chosen[]): PlannedShot[] {
   const shots: PlannedShot[] = [];
   let later: readonly Nudge[] = [];
-  for (const { choice, dropped } of choices.toReversed()) {
+  const { par } = solution.ground;
+  for (const { choice, dropped, taken } of choices.toReversed()) {
     const after = later;
     shots.unshift({
       choice,
       dropped,
       doubtOf: (shown) => doubtOf(shown.strokes, [...shown.nudges, ...after], shown.priced.option),
+      scoresOf: ({ priced: { option, bearingRad } }) =>
+        Number.isNaN(taken)
+          ? undefined
+          : scoresOn(scoreChances(solution.scores(choice.from, { option, bearingRad }), taken), par),
     });
     later = [...choice.answer.nudges, ...after];
   }

@@ -75,6 +75,35 @@ export function puttingRows(p: PuttingParameters): readonly PuttingRow[] {
   return distances.map((distanceM, i) => ({ distanceM, strokes: strokes[i] ?? 1 }));
 }
 
+/** Chances of one, two and three putts, and of four or more, and the mean that they make. */
+export interface PuttChances {
+  readonly mean: number;
+  readonly chances: readonly [number, number, number, number];
+}
+
+/** By distance, nearest first: the model's makes and leaves followed through three putts, the rest taken as four. The mean rises from row to row. */
+export function puttChanceRows(p: PuttingParameters): readonly PuttChances[] {
+  const distances = distancesM();
+  const weights = distances.map((d) => leaveWeights(p, d, distances));
+  const within = (before: readonly number[], i: number): number => {
+    let sum = distances[i] === 0 ? 1 : holingChance(p, distances[i]!);
+    weights[i]?.forEach((w, j) => {
+      sum += w * (before[j] ?? 0);
+    });
+    return Math.min(1, sum);
+  };
+  const one = distances.map((_, i) => within([], i));
+  const two = distances.map((_, i) => within(one, i));
+  const three = distances.map((_, i) => within(two, i));
+  const rows: PuttChances[] = [];
+  for (const [i, a] of one.entries()) {
+    const [b, c] = [two[i]!, three[i]!];
+    const mean = 4 - a - b - c;
+    if (mean > (rows.at(-1)?.mean ?? 0)) rows.push({ mean, chances: [a, b - a, c - b, 1 - c] });
+  }
+  return rows;
+}
+
 const RULE = gaussLegendre(8);
 
 /** Chance of each row's distance as the leave of a miss from `distanceM`; linear shares to the two rows around a leave. */

@@ -18,21 +18,21 @@ const FIRST_AREA = UNMAPPED;
 type From = Pick<Here, 'u' | 'v'>;
 
 /** A stroke as it flies and runs down one line: its parts where they land, their runs on `RUNS_ON`, and which way they run. */
-interface Played {
+export interface Played {
   readonly pattern: Pattern;
   readonly runsM: Float64Array;
   /** By part: how far the direction of the run turns to the right of the aim line, its sine and cosine; `undefined` for none at all. */
   readonly runSin: Float64Array | undefined;
 }
 
-function playedOf(here: From, w: Weapon, bearing: number): Played {
+export function playedOf(here: From, w: Weapon, bearing: number): Played {
   if (w.today === undefined) return { pattern: w.pattern, runsM: w.runsM, runSin: undefined };
   const today = w.today.facePattern(here.u, here.v, bearing);
   return { pattern: today.landing(), runsM: today.runsM.slice(), runSin: today.runSin.slice() };
 }
 
 /** How far a pitched ball of a part runs on from a raster cell, metres: not at all in sand, in a penalty area or out of bounds. */
-function runOn(field: Field, { pattern, runsM }: Played, part: number, cell: number): number {
+export function runOn(field: Field, { pattern, runsM }: Played, part: number, cell: number): number {
   if (pattern.rest) return 0;
   const code = field.raster.surface[cell]!;
   const k = code === GREEN ? 0 : code === FAIRWAY || code === TEE ? 1 : code === ROUGH || code === RECOVERY ? 2 : -1;
@@ -40,7 +40,7 @@ function runOn(field: Field, { pattern, runsM }: Played, part: number, cell: num
 }
 
 /** The direction that a part runs in: sine and cosine of its bearing in the play frame. */
-function runWay(played: Played, part: number, sin: number, cos: number): readonly [number, number] {
+export function runWay(played: Played, part: number, sin: number, cos: number): readonly [number, number] {
   if (played.runSin === undefined) return [sin, cos];
   const right = played.runSin[part]!;
   const on = Math.sqrt(1 - right * right);

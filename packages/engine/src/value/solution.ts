@@ -3,6 +3,7 @@ import type { PlanePoint } from '../quantity/points.ts';
 import type { Day } from '../day/day.ts';
 import type { Option, Pattern } from '../player/option.ts';
 import type { HoleGround } from '../ground/hole.ts';
+import type { ScoreChances } from './scoreChances.ts';
 
 /** Where the ball is, and what it is played from. */
 export interface BallState {
@@ -101,6 +102,10 @@ export interface HoleSolution {
   strokesOf(from: BallState, stroke: Stroke): number;
   /** Where a stroke goes, without its price; `undefined` if it is not played from the lie. */
   placesOf(from: BallState, stroke: Stroke): Places | undefined;
+  /** Chances of each number of strokes to hole out from a state, this stroke included, the rest of the hole played best. */
+  scores(from: BallState, stroke: Stroke): ScoreChances;
+  /** The stroke that is played from a state by the policy of the solve: quick, and within about 0.01 of the best. */
+  playedFrom(from: BallState): Stroke | undefined;
   /** A stroke priced densely; for showing. */
   price(from: BallState, stroke: Stroke): Priced;
 }

@@ -8,8 +8,10 @@ import { LIE_CODES } from './arsenal.ts';
 import { Field } from './field.ts';
 import { placesOf, price, strokesAtRest } from './price.ts';
 import { dropState, nextState } from './next.ts';
+import { Policy } from './policy.ts';
 import { Query } from './query.ts';
 import { cellAt, UNMAPPED } from './raster.ts';
+import { scoresFrom } from './scores.ts';
 import type { BallState, Grade, HoleSolution, Priced, SolveStatus, Stroke } from './solution.ts';
 import { Sweeps, type Patience } from './sweep.ts';
 
@@ -62,6 +64,7 @@ export class OpenHole {
     const { field, sweeps, moves } = this;
     const { frame, raster, ground } = field;
     const query = new Query(field, sweeps);
+    const policy = new Policy(field, sweeps.evaluator, sweeps.states);
     const cell = (p: PlanePoint): number => cellAt(raster, frame.u(p), frame.v(p));
     const now = (): Query => {
       if (this.moves !== moves) throw new RangeError('the flag has been moved since this was solved');
@@ -85,6 +88,19 @@ export class OpenHole {
         const here = { u: frame.u(from.at), v: frame.v(from.at) };
         const weapon = query.weaponAtAim(stroke.option, LIE_CODES[from.lie]);
         return weapon && placesOf(field, here, weapon, stroke.bearingRad - frame.bearingRad);
+      },
+      scores: (from, stroke) => {
+        const { u, v, lie, strokes } = now().here(from);
+        const weapon = query.weaponAtAim(stroke.option, lie);
+        if (weapon === undefined) return [];
+        const first = { weapon, bearing: stroke.bearingRad - frame.bearingRad, strokes };
+        return scoresFrom(field, sweeps, policy, { u, v, lie, value: strokes }, first);
+      },
+      playedFrom: (from) => {
+        now();
+        const found = policy.at(LIE_CODES[from.lie], frame.u(from.at), frame.v(from.at));
+        const option = found && field.player.options[found.weapon.option];
+        return option && { option, bearingRad: found.bearing + frame.bearingRad };
       },
       price: (from: BallState, stroke: Stroke): Priced => {
         const here = now().here(from);

@@ -21,9 +21,12 @@ import {
 } from './search.ts';
 import type { SolveStatus } from './solution.ts';
 import { mayBeUnplayable, unplayable } from './unplayable.ts';
+import { held } from './way.ts';
 
 /** A state may cost this much more than the baseline at most; beyond, it is ground that nobody plays from. */
 const MOST_OVER_BASELINE = 2.5;
+/** The same for a state that a way of playing leaves no choice: some ways are dear. */
+const MOST_HELD = 8;
 /** A state whose best stroke costs what it did, give or take so much, keeps it; one that moves by more among its leads is looked at from scratch. */
 const STEADY = 0.002;
 /** The same while a flag is followed, for states far from it: their strokes have turned with the flag, and the last of a stroke's cost is not sought. */
@@ -105,13 +108,25 @@ export class Sweeps implements Solving {
   /** Whether the drops are those for the flag where it was before. */
   private dropsBehind = false;
 
-  constructor(field: Field) {
+  /** States that a way of playing leaves no free choice, with what it allows; `allowed` gives it for any state. */
+  private readonly held = new Map<Node, readonly Lead[]>();
+
+  constructor(field: Field, allowed?: (lie: number, u: number, v: number) => readonly Lead[] | undefined) {
     this.field = field;
     this.nodes = field.nodes();
+    for (const node of allowed === undefined ? [] : this.nodes) {
+      const leads = allowed!(node.lie, node.u, node.v);
+      if (leads !== undefined && leads.length > 0) this.held.set(node, leads);
+    }
     this.relief = field.water ? new Relief(field) : undefined;
     this.evaluator = new Evaluator(field, this.relief);
     this.begin();
     this.relief?.refresh(0, Infinity);
+  }
+
+  /** The states, with the strokes that are played from them. */
+  get states(): readonly Node[] {
+    return this.nodes;
   }
 
   /** Takes the flag where the field has it: bands about it, and everything composed. */
@@ -212,7 +227,9 @@ export class Sweeps implements Solving {
   /** Sets every state of a band to its cheapest stroke; gives how far they moved. */
   private work(band: Band, look: Look): number {
     this.field.ready(band.widest);
-    const moves = Float64Array.from(band.nodes, (node) => improve(this.field, this.evaluator, node, look)).sort();
+    const moves = Float64Array.from(band.nodes, (node) =>
+      improve(this.field, this.evaluator, node, look, this.held),
+    ).sort();
     const from = Math.min(moves.length - 1, Math.floor(moves.length * (1 - MOVED_MOST_SHARE)));
     return moves.subarray(from).reduce((sum, m) => sum + m, 0) / Math.max(1, moves.length - from);
   }
@@ -285,11 +302,19 @@ const EFFORTS: Readonly<Record<Look, Effort>> = {
  * Sets one state to its cheapest stroke; gives how far it moved. The first sweep looks at everything in range, but quickly; later ones
  * at the best stroke, among those that were close to it if that has moved, and at everything again where that moves the state much.
  */
-function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): number {
+function improve(
+  field: Field,
+  evaluator: Evaluator,
+  node: Node,
+  look: Look,
+  heldTo: ReadonlyMap<Node, readonly Lead[]>,
+): number {
   const { u, v, mesh, at, distanceM } = node;
   const base = field.baselineFrom(node.lie, distanceM);
   const before = mesh.residual[at]!;
   const fromHere = base + before;
+  const allowed = heldTo.get(node);
+  if (allowed !== undefined) return settle(field, node, base, held(evaluator, node, allowed, fromHere), MOST_HELD);
   let strokes = Infinity;
   const wide = look === 'open' || (look === 'moved' && distanceM <= WIDE_M);
   if (node.best !== undefined) {
@@ -308,7 +333,8 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
     node.best = found;
     strokes = found.strokes;
   };
-  const beside = wide ? leadsBeside(evaluator, node.beside, u, v) : [];
+  const free = heldTo.size === 0 || !node.beside.some((other) => heldTo.has(other));
+  const beside = wide && free ? leadsBeside(evaluator, node.beside, u, v) : [];
   if (beside.length > 0) take(beside, QUICK);
   const dearest = beside.length > 0 ? dearestOf(node.beside) + DEARER : wide ? -Infinity : Infinity;
   const movedMuch = !(
@@ -318,11 +344,19 @@ function improve(field: Field, evaluator: Evaluator, node: Node, look: Look): nu
     const weapons = worthTryingFrom(field, node.lie, distanceM, field.bearingToFlag(u, v));
     take(leadsOf(evaluator, weapons, u, v, fromHere), wide ? QUICK : FULL);
   }
+  return settle(field, node, base, strokes, MOST_OVER_BASELINE);
+}
+
+/** Sets one state to what its stroke costs, or to the relief of Rule 19 where that is cheaper; gives how far it moved. */
+function settle(field: Field, node: Node, base: number, played: number, mostOver: number): number {
+  const { u, v, mesh, at } = node;
+  const before = mesh.residual[at]!;
+  let strokes = played;
   if (mayBeUnplayable(field, node.lie, u, v, strokes)) {
     const dropped = unplayable(field, node.lie, u, v);
     if (dropped !== undefined) strokes = Math.min(strokes, dropped.penaltyStrokes + dropped.strokes);
   }
-  const after = Math.min(MOST_OVER_BASELINE, strokes - base);
+  const after = Math.min(mostOver, strokes - base);
   mesh.residual[at] = after;
   node.owed += Math.abs(after - before);
   return Math.abs(after - before);

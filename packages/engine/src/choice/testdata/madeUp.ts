@@ -126,6 +126,8 @@ export function solutionOf(ground: HoleGround, over: Partial<HoleSolution>): Hol
       return { lands, finishes: lands, pattern };
     },
     price: fail,
+    scores: fail,
+    playedFrom: fail,
     ...over,
   };
 }
