@@ -27,4 +27,5 @@ export type { Session } from './stored/session.ts';
 export type { StoredShot } from './stored/shot.ts';
 export type { FittedPatterns } from './stored/fitted.ts';
 export type { Errand } from './stored/errand.ts';
+export type { Note } from './stored/note.ts';
 export type { StoredCourse } from './stored/course.ts';

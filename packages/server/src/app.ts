@@ -2,6 +2,7 @@ import fastifyStatic from '@fastify/static';
 import fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify';
 import type * as z from 'zod';
 import type { Fault } from '@leeway/contract';
+import { PAGE_PATHS } from '@leeway/web/pages';
 import type { Keeping } from './api/kept.ts';
 import { apiRoutes } from './api/routes.ts';
 import { checkRequest } from './api/route.ts';
@@ -100,6 +101,8 @@ export async function createApp(served: Served, told: (error: unknown) => void):
     setHeaders: (reply, path) =>
       void reply.header('cache-control', /\/(?:assets|prepared)\//.test(path) ? FOR_EVER : ASK_AGAIN),
   });
+  for (const path of Object.values(PAGE_PATHS).filter((p) => p !== '/'))
+    app.get(path, { schema: { hide: true } }, (_, reply) => reply.sendFile('index.html'));
   return app;
 }
 

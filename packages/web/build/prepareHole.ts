@@ -4,7 +4,8 @@ import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { OpenAsk } from '../src/asks.ts';
 import type { Fetch } from '../src/worker/fetched.ts';
-import { readHole, solveRead } from '../src/worker/openHole.ts';
+import { solveRead } from '../src/worker/openHole.ts';
+import { readHole } from '../src/worker/readHole.ts';
 import { prepare, writePrepared } from '../src/worker/prepared.ts';
 import { compress } from './compress.ts';
 

@@ -1,25 +1,61 @@
-import type { Shelf } from '@leeway/contract';
+import { effect } from '@preact/signals';
 import { openDesk } from './openDesk.ts';
-import { startPage } from './startPage.tsx';
-import { WORDS } from './words.ts';
+import type { PageName } from './pages.ts';
+import { followLinks, page } from './shell/place.ts';
+import { light } from './shell/remembered.ts';
+import { pageTitle, SHELL } from './shell/words.ts';
 
-/** Headings are set in this; the page waits a little for it, so that nothing moves when it comes. */
-const FIRST_FONTS = [`400 37px 'Libre Caslon Text'`, `600 46px 'Barlow Semi Condensed'`];
-const FONTS_MS = 400;
-
-async function open(page: HTMLElement): Promise<void> {
-  const desk = openDesk();
-  const fonts = Promise.all(FIRST_FONTS.map((font) => document.fonts.load(font)));
-  const patience = new Promise((then) => setTimeout(then, FONTS_MS));
-  const response = await fetch('/api/shelf');
-  if (!response.ok) throw new Error(WORDS.noShelf);
-  const shelf = (await response.json()) as Shelf;
-  await startPage(page, desk, shelf, Promise.race([fonts, patience]));
+/** A page's code: puts itself into `root`, and gives what takes it away again. `drop` is for a page that is not opened after all. */
+interface PageCode {
+  readonly open: (root: HTMLElement) => Promise<() => void>;
+  readonly drop?: () => void;
 }
 
-const page = document.getElementById('page');
-if (page !== null) {
-  open(page).catch(() => {
-    page.textContent = WORDS.noShelf;
+/** Each page's code comes when it is turned to. */
+const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
+  players: () => import('./players/open.tsx'),
+  plan: planCode,
+};
+
+/** The worker takes longest, so it is started first, and the shelf asked for, while the page's own code comes. */
+async function planCode(): Promise<PageCode> {
+  const opened = openDesk();
+  const shelf = fetch('/api/shelf').catch(() => undefined);
+  const { open } = await import('./startPage.tsx');
+  return { open: (root) => open(root, opened, shelf), drop: opened.close };
+}
+
+function follow(root: HTMLElement): void {
+  let close: () => void = () => undefined;
+  let turn = 0;
+  const turnTo = async (wanted: PageName): Promise<void> => {
+    const now = ++turn;
+    try {
+      const code = await CODE[wanted]();
+      if (now !== turn) {
+        code.drop?.();
+        return;
+      }
+      close();
+      close = () => undefined;
+      const opened = await code.open(root);
+      if (now === turn) close = opened;
+      else opened();
+    } catch {
+      if (now === turn) root.textContent = SHELL.noPage;
+    }
+  };
+  effect(() => {
+    document.title = pageTitle(page.value);
+    void turnTo(page.value);
   });
+}
+
+const root = document.getElementById('page');
+if (root !== null) {
+  effect(() => {
+    document.documentElement.dataset['light'] = light.value;
+  });
+  followLinks();
+  follow(root);
 }

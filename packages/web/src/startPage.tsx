@@ -1,7 +1,9 @@
 import type { Shelf } from '@leeway/contract';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
-import type { PlanDesk } from './asks.ts';
+import type { openDesk } from './openDesk.ts';
+import { light, remember, units } from './shell/remembered.ts';
+import { go } from './shell/place.ts';
 import { addressOf, wantedIn } from './state/address.ts';
 import { BROWSER_CLOCK } from './state/clock.ts';
 import { holesRound, openOn } from './state/holes.ts';
@@ -9,34 +11,49 @@ import { PlanState } from './state/plan.ts';
 import { PlanPage } from './view/PlanPage.tsx';
 import { documentTitle, WORDS } from './words.ts';
 
+/** Headings are set in this; the page waits a little for it, so that nothing moves when it comes. */
+const FIRST_FONTS = [`400 37px 'Libre Caslon Text'`, `600 46px 'Barlow Semi Condensed'`];
+const FONTS_MS = 400;
+
 /**
  * Puts the Plan page into `root`: open on what the address asks for, else on the first hole of the shelf. The desk is asked at once, the page shown when
- * it is `ready` to be.
+ * its first fonts are there or have been waited for. The result takes it away again.
  */
-export async function startPage(
+export async function open(
   root: HTMLElement,
-  desk: PlanDesk,
-  shelf: Shelf,
-  ready: Promise<unknown>,
-): Promise<void> {
-  const wanted = wantedIn(location.search);
-  const open = openOn(shelf, wanted);
-  if (open === undefined) {
-    render(<p class="foot">{WORDS.nothing}</p>, root);
-    return;
+  { desk, close }: ReturnType<typeof openDesk>,
+  asked: Promise<Response | undefined>,
+): Promise<() => void> {
+  const fonts = Promise.all(FIRST_FONTS.map((font) => document.fonts.load(font)));
+  const patience = new Promise((then) => setTimeout(then, FONTS_MS));
+  const response = await asked;
+  const shelf = response?.ok === true ? ((await response.json()) as Shelf) : undefined;
+  const wanted = wantedIn(location.search, { units: units.peek(), light: light.peek() });
+  const opened = shelf === undefined ? undefined : openOn(shelf, wanted);
+  if (shelf === undefined || opened === undefined) {
+    render(<p class="foot">{shelf === undefined ? WORDS.noShelf : WORDS.nothing}</p>, root);
+    return () => {
+      close();
+      render(null, root);
+    };
   }
   const state = new PlanState(desk, shelf, BROWSER_CLOCK, {
-    ...open,
+    ...opened,
     units: wanted.units,
     light: wanted.light,
     atFlag: wanted.hole === undefined,
   });
-  effect(() => {
-    document.documentElement.dataset['light'] = state.light.value;
-    history.replaceState(null, '', addressOf(state.open.value, state.units.value, state.light.value));
+  const stop = effect(() => {
+    remember({ units: state.units.value, light: state.light.value });
+    go(addressOf(state.open.value, state.units.value, state.light.value), 'replace');
     const { hole } = holesRound(state.open.value);
     if (hole !== undefined) document.title = documentTitle(hole);
   });
-  await ready;
+  await Promise.race([fonts, patience]);
   render(<PlanPage state={state} />, root);
+  return () => {
+    stop();
+    render(null, root);
+    close();
+  };
 }

@@ -24,20 +24,15 @@ import {
 } from '@leeway/engine';
 import type { Behind, SpotAnswer } from './asks.ts';
 import type { GreenAlong } from './plane/greenAlong.ts';
+import { ballsWords, dateWords, SHELL } from './shell/words.ts';
 
-/** Every word that the page shows or speaks. Nothing outside this file may hold visible text; a test sees to that. */
+/** The words of the Plan page. Nothing outside files of words may hold visible text; a test sees to that. */
 export const WORDS = {
-  name: 'Leeway',
-  pages: 'Pages',
   plan: 'Plan',
   choices: 'Hole, player, units and light',
   hole: 'Hole',
   player: 'Player',
   ground: 'Course',
-  units: 'Units',
-  unitNames: { yd: 'yards', m: 'metres' } satisfies { readonly [U in Units]: string },
-  light: 'Light',
-  lightNames: { paper: 'paper', sun: 'sun' },
   chart: 'Chart',
   choice: 'The choice',
   shots: 'Shots',
@@ -96,7 +91,7 @@ export const headingWords = (plan: HoleDocument, units: Units): string =>
   `Plan of hole ${plan.hole}${plan.name === undefined ? '' : `, ${plan.name}`}: par ${plan.par}${plan.parGuessed === true ? ' from its length' : ''}, ${lengthWords(plan.lengthM, units)}, ${strokesWords(plan.expectedStrokes)} strokes expected`;
 
 export const documentTitle = (h: { readonly hole: string; readonly name?: string }): string =>
-  `${holeName(h)}, hole ${h.hole} · ${WORDS.name}`;
+  `${holeName(h)}, hole ${h.hole} · ${SHELL.name}`;
 
 /** "par 3, tee shot", at the right of the phone's title. */
 export const phoneSubtitle = (par: number, index: number): string => `par ${par}, ${shotTitle(index).toLowerCase()}`;
@@ -281,8 +276,6 @@ export const simplestOf = (shot: ShotDocument, units: Units): string | undefined
 const sureTo = ({ expectedStrokes, doubt }: ShotDocument): string =>
   doubt.se > 0 ? `sure to ±${strokesWords(doubt.hi80 - expectedStrokes)}` : '';
 
-const ballsWords = (n: number): string => `${n} ball${n === 1 ? '' : 's'}`;
-
 /** "41 balls, sure to ±0.04", short. */
 export const sureShort = (shot: ShotDocument): string =>
   [shot.evidence === 'fitted' ? ballsWords(shot.doubt.balls) : 'no balls measured', sureTo(shot)]
@@ -359,16 +352,6 @@ export function behindWords(balls: Behind['balls'], units: Units): string {
   return `${capital(ballsWords(balls.length))}${when}.${spread}${missed}`;
 }
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June'];
-const LATER = ['July', 'August', 'September', 'October', 'November', 'December'];
-
-/** "3 June 2025" of an ISO date; anything else as it stands. */
-export function dateWords(date: string): string {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})/.exec(date) ?? [];
-  const name = [...MONTHS, ...LATER][Number(month) - 1];
-  return name === undefined ? date : `${Number(day)} ${name} ${year}`;
-}
-
 /** "4 yd left", "straight". */
 export function sideWords(sideM: number | undefined, units: Units): string {
   if (sideM === undefined) return WORDS.noSide;
@@ -376,4 +359,4 @@ export function sideWords(sideM: number | undefined, units: Units): string {
   return whole === 0 ? WORDS.straight : `${Math.abs(whole)} ${units} ${whole < 0 ? 'left' : 'right'}`;
 }
 
-export { strokesWords, wholeLength };
+export { dateWords, strokesWords, wholeLength };

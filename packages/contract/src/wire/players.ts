@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { carriesSchema } from '../carries.ts';
-import { KIND_NAMES } from '../stored/kinds.ts';
+import { KIND_NAMES, type Kind } from '../stored/kinds.ts';
+import type { StoredRecord } from '../stored/record.ts';
 import { dateSchema, idSchema } from '../stored/words.ts';
 import { keptRecordOf } from './records.ts';
 
@@ -16,6 +17,12 @@ export const playerListSchema = z.strictObject({
     }),
   ),
 });
+
+/** A player of that list, read. */
+export interface ListedPlayer {
+  readonly profile: StoredRecord<'profile'>;
+  readonly latest: readonly { readonly kind: Kind; readonly seq: number; readonly at: string }[];
+}
 
 /** What a ladder of carries is drawn from. */
 export const ladderSchema = z.strictObject({

@@ -10,7 +10,8 @@ export interface Wanted {
   readonly light: Light;
 }
 
-export function wantedIn(search: string): Wanted {
+/** What the address leaves open is as it was `liked` last. */
+export function wantedIn(search: string, liked: Pick<Wanted, 'units' | 'light'>): Wanted {
   const asked = new URLSearchParams(search);
   const named = (key: 'ground' | 'hole' | 'player') => {
     const value = asked.get(key);
@@ -20,15 +21,18 @@ export function wantedIn(search: string): Wanted {
     ...named('ground'),
     ...named('hole'),
     ...named('player'),
-    units: asked.get('units') === 'm' ? 'm' : 'yd',
-    light: asked.get('light') === 'sun' ? 'sun' : 'paper',
+    units: unitsOf(asked.get('units')) ?? liked.units,
+    light: lightOf(asked.get('light')) ?? liked.light,
   };
 }
+
+const unitsOf = (text: string | null): Units | undefined => (text === 'm' || text === 'yd' ? text : undefined);
+const lightOf = (text: string | null): Light | undefined => (text === 'sun' || text === 'paper' ? text : undefined);
 
 /** The address that opens the same page again. */
 export function addressOf({ ground, hole, player }: Open, units: Units, light: Light): string {
   const asked = new URLSearchParams({ ground: ground.id, hole, player: player.id });
   if (units !== 'yd') asked.set('units', units);
   if (light !== 'paper') asked.set('light', light);
-  return `?${asked.toString()}`;
+  return `/?${asked.toString()}`;
 }

@@ -5,7 +5,8 @@ import { OneOf } from './OneOf.tsx';
 import { holesRound, turnToGround } from '../state/holes.ts';
 import { Pick } from './Pick.tsx';
 import { holeAfter, holeBefore, holeOption } from '../words.ts';
-import { SpotMark } from './Sign.tsx';
+import { Brand, Nav } from '../shell/Nav.tsx';
+import { SHELL } from '../shell/words.ts';
 
 /** The running head. On a phone the title stands here, and everything else behind a pull on it. */
 export function RunningHead({ state }: { readonly state: PlanState }) {
@@ -13,10 +14,7 @@ export function RunningHead({ state }: { readonly state: PlanState }) {
   const pulled = useSignal(false);
   return (
     <header class="head" data-pulled={pulled.value}>
-      <p class="brand">
-        <SpotMark line="ink" />
-        {WORDS.name}
-      </p>
+      <Brand />
       {hole === undefined ? undefined : (
         <p class="title">
           <button
@@ -30,15 +28,7 @@ export function RunningHead({ state }: { readonly state: PlanState }) {
           <span>{phoneSubtitle(hole.par, state.index.value)}</span>
         </p>
       )}
-      <nav aria-label={WORDS.pages}>
-        <ul>
-          <li>
-            <a href="./" aria-current="page">
-              {WORDS.plan}
-            </a>
-          </li>
-        </ul>
-      </nav>
+      <Nav />
       <Choices state={state} />
     </header>
   );
@@ -87,15 +77,15 @@ function Choices({ state }: { readonly state: PlanState }) {
       />
       <OneOf
         name="units"
-        legend={WORDS.units}
-        of={WORDS.unitNames}
+        legend={SHELL.units}
+        of={SHELL.unitNames}
         value={state.units.value}
         choose={(units) => state.setUnits(units)}
       />
       <OneOf
         name="light"
-        legend={WORDS.light}
-        of={WORDS.lightNames}
+        legend={SHELL.light}
+        of={SHELL.lightNames}
         value={state.light.value}
         choose={(light) => (state.light.value = light)}
       />

@@ -1,6 +1,7 @@
 import type { Charted } from '@leeway/chart';
-import type { OpenHole, ReadHole } from './openHole.ts';
+import type { OpenHole } from './openHole.ts';
 import type { Prepared } from './prepared.ts';
+import type { ReadHole } from './readHole.ts';
 import { rasterReader } from './strokeRaster.ts';
 
 /** What charts of an open hole are drawn from. */

@@ -1,11 +1,13 @@
 import type { Charted } from '@leeway/chart';
 import type { Turn } from '@leeway/desk';
 import type { HoleAnswer, OpenAsk } from '../asks.ts';
-import { holeAnswer } from './answers.ts';
 import { chartedBefore, chartedOf } from './charted.ts';
 import type { Fetch } from './fetched.ts';
-import { type OpenHole, readHole, type ReadHole, reopen, solveRead } from './openHole.ts';
+import type { OpenHole } from './openHole.ts';
 import { type Prepared, readPrepared } from './prepared.ts';
+import { readHole, type ReadHole } from './readHole.ts';
+
+const solver = () => import('./solving.ts');
 
 /**
  * The hole that the page has open. One that was worked out beforehand is answered for at once, and solved when something is asked that needs it.
@@ -26,6 +28,7 @@ export class Held {
   static async take(ask: OpenAsk, held: Held | undefined, fetched: Fetch, turn: Pick<Turn, 'pause'>): Promise<Held> {
     const known = held?.holds(ask) === true ? held.open : undefined;
     if (known !== undefined) {
+      const { reopen } = await solver();
       const open = await reopen(known, ask, turn);
       return new Held(open, undefined, open);
     }
@@ -36,6 +39,7 @@ export class Held {
     ]);
     await turn.pause();
     if (sent !== undefined) return new Held(read, readPrepared(sent));
+    const { solveRead } = await solver();
     return new Held(read, undefined, await solveRead(read, turn));
   }
 
@@ -43,13 +47,16 @@ export class Held {
   async answer(): Promise<HoleAnswer> {
     const { open, prepared } = this;
     if (open === undefined && prepared !== undefined) return prepared.answers[this.read.ask.units];
+    const { holeAnswer } = await solver();
     return holeAnswer(open ?? (await this.solved()));
   }
 
   /** The hole solved. */
   solved(): Promise<OpenHole> {
     if (this.open !== undefined) return Promise.resolve(this.open);
-    this.opening ??= solveRead(this.read, { pause: () => Promise.resolve() }).then((open) => (this.open = open));
+    this.opening ??= solver()
+      .then(({ solveRead }) => solveRead(this.read, { pause: () => Promise.resolve() }))
+      .then((open) => (this.open = open));
     return this.opening;
   }
 

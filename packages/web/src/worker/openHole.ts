@@ -1,18 +1,8 @@
-import { receivedHole, type SentHole } from '@leeway/contract';
 import type { Turn } from '@leeway/desk';
-import { type HoleGround, type HolePlan, type PlayerFile, playerModel, type PlayerModel, Study } from '@leeway/engine';
+import { type HolePlan, Study } from '@leeway/engine';
 import type { OpenAsk } from '../asks.ts';
-import type { Fetch } from './fetched.ts';
 import { planOn } from './planOn.ts';
-
-/** A hole and a player, read. */
-export interface ReadHole {
-  readonly ask: OpenAsk;
-  readonly ground: HoleGround;
-  readonly course?: string;
-  readonly attribution?: string;
-  readonly player: PlayerModel;
-}
+import type { ReadHole } from './readHole.ts';
 
 /** The hole that the page has open, solved. */
 export interface OpenHole extends ReadHole {
@@ -21,21 +11,6 @@ export interface OpenHole extends ReadHole {
   plan: HolePlan;
   /** The whole plan is for the flag where it is, and as good as from scratch. */
   settled: boolean;
-}
-
-/** Fetches a hole and a player. */
-export async function readHole(ask: OpenAsk, fetched: Fetch): Promise<ReadHole> {
-  const shelved = ask.ground.holes.find(({ hole }) => hole === ask.hole);
-  if (shelved === undefined) throw new RangeError(`there is no hole ${ask.hole} on ${ask.ground.course}`);
-  const [sent, file] = (await Promise.all([shelved.url, ask.player.url].map(fetched))) as [SentHole, PlayerFile];
-  const { course, attribution } = sent;
-  return {
-    ask,
-    ground: receivedHole(sent),
-    ...(course === undefined ? {} : { course }),
-    ...(attribution === undefined ? {} : { attribution }),
-    player: playerModel(file),
-  };
 }
 
 /** Solves a hole, and plans it from the tee. */

@@ -2,12 +2,9 @@ import type { Charted } from '@leeway/chart';
 import type { SentBall, ShelvedPlayer } from '@leeway/contract';
 import type { Answerers, Turn } from '@leeway/desk';
 import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
-import { holeAnswer, shotAnswer } from './answers.ts';
-import { askSpot } from './askSpot.ts';
 import { behind } from './behind.ts';
 import type { Fetch } from './fetched.ts';
 import { Held } from './held.ts';
-import { followFlag, settleFlag } from './moveFlag.ts';
 
 /** What the desk needs of the place it runs in. */
 export interface Surroundings {
@@ -44,11 +41,16 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
     },
     moveFlag: async (ask, turn) => {
       const solved = await open().solved();
+      const { followFlag, holeAnswer, settleFlag, shotAnswer } = await import('./solving.ts');
       if (ask.grade === 'following') return shotAnswer(solved, followFlag(solved, ask), ask.shot);
       await settleFlag(solved, ask, turn);
       return holeAnswer(solved);
     },
-    spot: async (ask) => askSpot(await open().solved(), ask),
+    spot: async (ask) => {
+      const solved = await open().solved();
+      const { askSpot } = await import('./solving.ts');
+      return askSpot(solved, ask);
+    },
     draw: (ask, turn) => drawn(draw, ask, turn),
     drawIndex: (ask, turn) => drawn(drawIndex, ask, turn),
     behind: async (ask) => {

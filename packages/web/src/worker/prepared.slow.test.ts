@@ -3,7 +3,8 @@ import type { PlanePoint } from '@leeway/engine';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { holeAnswer } from './answers.ts';
 import { chartedBefore, chartedOf } from './charted.ts';
-import { type OpenHole, readHole, solveRead } from './openHole.ts';
+import { type OpenHole, solveRead } from './openHole.ts';
+import { readHole } from './readHole.ts';
 import { prepare, type Prepared, readPrepared, writePrepared } from './prepared.ts';
 import { GROUND, INA, sending } from './testdata/tried.ts';
 

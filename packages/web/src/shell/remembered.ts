@@ -1,0 +1,34 @@
+import type { Units } from '@leeway/engine';
+import { signal } from '@preact/signals';
+import type { Light } from '../state/open.ts';
+
+/** How this browser likes its pages; nothing about any player. */
+const KEY = 'leeway-pages';
+
+interface Liked {
+  readonly units: Units;
+  readonly light: Light;
+}
+
+function liked(): Liked {
+  try {
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as { units?: unknown; light?: unknown };
+    return { units: kept.units === 'm' ? 'm' : 'yd', light: kept.light === 'sun' ? 'sun' : 'paper' };
+  } catch {
+    return { units: 'yd', light: 'paper' };
+  }
+}
+
+export const units = signal<Units>(liked().units);
+export const light = signal<Light>(liked().light);
+
+/** Keeps both for the next page, as far as the browser lets. */
+export function remember(next: Partial<Liked>): void {
+  units.value = next.units ?? units.peek();
+  light.value = next.light ?? light.peek();
+  try {
+    localStorage.setItem(KEY, JSON.stringify({ units: units.peek(), light: light.peek() }));
+  } catch {
+    // a browser that keeps nothing shows the usual next time
+  }
+}
