@@ -1,5 +1,8 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 
@@ -12,7 +15,8 @@ export interface RunningLeeway {
 /** Starts the server, on the demo unless the options say otherwise, and waits for the line that says where it is. */
 export async function startLeeway(options: readonly string[] = []): Promise<RunningLeeway> {
   const leeway = fileURLToPath(new URL('../../packages/cli/bin/leeway.js', import.meta.url));
-  const server = spawn(process.execPath, [leeway, 'serve', '--port', '0', ...options], {
+  const data = mkdtempSync(join(tmpdir(), 'leeway-e2e-'));
+  const server = spawn(process.execPath, [leeway, 'serve', '--port', '0', '--data', data, ...options], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   for await (const line of createInterface({ input: server.stdout })) {
@@ -24,6 +28,7 @@ export async function startLeeway(options: readonly string[] = []): Promise<Runn
         const ended = once(server, 'exit');
         server.kill('SIGTERM');
         await ended;
+        rmSync(data, { recursive: true, force: true });
       },
     };
   }

@@ -3,6 +3,7 @@ import { carryEntry, type CarryEntry, carryGaps, claimedOf, fittedPlayer, fitSes
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
 import { carriesText } from './carriesText.ts';
+import { DATA_OPTION } from './data.ts';
 import { writeBeside } from './files.ts';
 import { UNITS_OPTION } from './quantities.ts';
 
@@ -12,6 +13,7 @@ export const carries: Command = {
   summary: 'fit how far and how wide each club goes from files of shots',
   usage: [
     'leeway carries SHOTS… [--player P] [--handicap N] [--patterns FILE]',
+    'leeway carries --data DIR --player NAME [--patterns FILE]',
     '',
     'SHOTS are CSV or TSV files with a heading row; club and carry are needed, side is wanted.',
     'Before a session on the range: nobody in front, and room for the club behind.',
@@ -19,10 +21,16 @@ export const carries: Command = {
   examples: [
     'leeway carries session.csv --handicap 14 --patterns kim.json',
     'leeway carries may.csv june.tsv --player kim.json --units m --json',
+    'leeway carries --data ~/.leeway --player "Kim Aster"',
     'leeway carries flights.csv --map "Flight length=carry" --map "Dev.=side"',
   ],
   options: {
-    player: { kind: 'text', value: 'FILE', help: 'what is known already: handicap, clubs, lofts, claimed carries' },
+    data: DATA_OPTION,
+    player: {
+      kind: 'text',
+      value: 'FILE',
+      help: 'what is known already: handicap, clubs, lofts, claimed carries; with --data the name of a player',
+    },
     handicap: { kind: 'text', value: 'N', help: 'handicap index; 15 is assumed when nothing says it' },
     units: { ...UNITS_OPTION, help: 'of columns that do not say, and of the text: yards (default) or metres' },
     map: { kind: 'text', value: '"HEADING=COLUMN"', many: true, help: 'what a heading means' },

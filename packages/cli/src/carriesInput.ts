@@ -11,6 +11,7 @@ import { handicapIndexOf, type PlayerFile, type SwingBalls } from '@leeway/engin
 import { groupShots, plainHeading, readShots, shotsOfOne, withoutRepeatedSessions } from '@leeway/formats';
 import type { Given, Io } from './command.ts';
 import { Usage } from './command.ts';
+import { isFault, playerNamed, refusal, told, withStore } from './data.ts';
 import { CAP_BYTES, readBytesCapped, readTextCapped } from './files.ts';
 import { nearest } from './nearest.ts';
 import { parseNumber, type Units, unitsOf } from './quantities.ts';
@@ -33,6 +34,7 @@ export async function readCarriesInput(given: Given, io: Io): Promise<CarriesInp
   const reading: ShotReading = { units, map: mapOf(given.texts('map')) };
   const index = given.text('handicap');
   const handicapIndex = index === undefined ? undefined : parseNumber('handicap', index, [-10, 54]);
+  if (given.text('data') !== undefined) return storedInput(given, io, units, handicapIndex);
   if (given.words.length === 0) throw new Usage('name a file of shots');
   const faults: Fault[] = [];
   const player = await playerOf(given, handicapIndex, faults);
@@ -56,6 +58,37 @@ export async function readCarriesInput(given: Given, io: Io): Promise<CarriesInp
   );
   tell(faults, io);
   return faults.some((f) => f.level === 'refused') ? undefined : { units, player, swings: grouped.swings, faults };
+}
+
+/** What is kept of a player: the profile, and every shot that stands. */
+async function storedInput(
+  given: Given,
+  io: Io,
+  units: Units,
+  handicapIndex: number | undefined,
+): Promise<CarriesInput | undefined> {
+  const name = given.text('player');
+  if (name === undefined) throw new Usage('--data needs --player NAME: whose shots');
+  if (given.words.length > 0)
+    throw new Usage('the shots come from files or from --data, not both; leeway keep takes files in');
+  let input: CarriesInput | undefined;
+  const code = await withStore(given, io, async (store) => {
+    const { current } = await import('@leeway/store');
+    const { ballOf, playerFileOf } = await import('@leeway/server');
+    const found = await playerNamed(store, name);
+    if (isFault(found)) return told([found], io);
+    const { owner, body } = found.profile;
+    const shots = await current(store, { owner, kind: 'shot' });
+    const rows = shots.map((shot, i): ShotRow => ({ file: 'the store', line: i + 1, ...ballOf(shot.body) }));
+    if (rows.length === 0)
+      return told([refusal('no-shots', body.name, 'no shots', 'shots: leeway keep takes files in')], io);
+    const player = { ...playerFileOf(body), ...(handicapIndex === undefined ? {} : { handicapIndex }) };
+    const grouped = groupShots(rows, player.clubs ?? []);
+    const faults = [...grouped.faults, ...tooManyClubs(grouped.swings, body.name)];
+    input = { units, player, swings: grouped.swings, faults };
+    return told(faults, io);
+  });
+  return code === 0 ? input : undefined;
 }
 
 async function playerOf(given: Given, handicapIndex: number | undefined, faults: Fault[]): Promise<PlayerFile> {
@@ -82,7 +115,7 @@ async function playerOf(given: Given, handicapIndex: number | undefined, faults:
 }
 
 /** `--map "HEADING=COLUMN"`, several. Throws `Usage` for a column that there is not. */
-function mapOf(texts: readonly string[]): ReadonlyMap<string, ShotColumn | 'ignore'> {
+export function mapOf(texts: readonly string[]): ReadonlyMap<string, ShotColumn | 'ignore'> {
   const map = new Map<string, ShotColumn | 'ignore'>();
   for (const text of texts) {
     const at = text.lastIndexOf('=');

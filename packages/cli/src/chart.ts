@@ -4,7 +4,9 @@ import { type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/
 import { readGround } from '@leeway/formats';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
-import { CAP_BYTES, readTextCapped, writeBeside } from './files.ts';
+import { DATA_OPTION } from './data.ts';
+import { writeBeside } from './files.ts';
+import { inputTexts } from './inputTexts.ts';
 import { needed, readPlanInput, refuse, tellFaults } from './planInput.ts';
 import { parsePlace } from './planPlace.ts';
 import { parseWhole, UNITS_OPTION, unitsOf } from './quantities.ts';
@@ -25,6 +27,7 @@ export const chart: Command = {
   ],
   options: {
     ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
+    data: DATA_OPTION,
     hole: { kind: 'text', value: 'N', help: 'the hole to draw' },
     player: { kind: 'text', value: 'FILE', help: 'the player file; without it the ground alone is drawn' },
     shot: { kind: 'text', value: 'K', help: 'the sheet of the plan’s shot K; the whole hole unless said' },
@@ -127,7 +130,8 @@ async function groundAlone(given: Given, io: Io): Promise<ChartInput | undefined
   const path = needed(given, 'ground');
   const hole = needed(given, 'hole');
   const flag = given.text('flag');
-  const text = await readTextCapped(path, CAP_BYTES.ground);
+  const text = (await inputTexts(given, io))?.ground;
+  if (text === undefined) return undefined;
   const place = flag === undefined ? {} : { flag: parsePlace('flag', flag) };
   const read = text.value === undefined ? undefined : readGround(text.value, path, { hole, ...place });
   const faults = [...text.faults, ...(read?.faults ?? [])];

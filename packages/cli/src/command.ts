@@ -2,6 +2,8 @@
 export interface Io {
   out(text: string): void;
   err(text: string): void;
+  /** Asks whoever sits there, and gives the line that is typed; not there when nobody can be asked. */
+  ask?(question: string): Promise<string>;
 }
 
 /** How an option is given: `--name value` (text) or `--name` (flag). `many` may be given several times. */

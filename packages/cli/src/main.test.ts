@@ -11,12 +11,12 @@ describe('help', () => {
   test('--help lists every command with an example, on standard output', async () => {
     const { code, out, err } = await run('--help');
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    for (const name of ['carries', 'plan', 'shot', 'fly', 'check', 'serve'])
+    for (const name of ['carries', 'plan', 'shot', 'fly', 'check', 'serve', 'keep', 'backup', 'erase', 'work'])
       expect(out).toMatch(new RegExp(`^  ${name} +\\S`, 'm'));
     expect(out).toContain('leeway serve');
   });
 
-  test.each(['carries', 'plan', 'shot', 'fly', 'check', 'serve'])(
+  test.each(['carries', 'plan', 'shot', 'fly', 'check', 'serve', 'keep', 'backup', 'erase', 'work'])(
     '%s --help gives usage, options and examples',
     async (name) => {
       const { code, out } = await run(name, '--help');
@@ -35,11 +35,14 @@ describe('help', () => {
 
 describe('wrong usage is one line on standard error and exit code 2', () => {
   test.each([
-    [[], 'leeway: name a command: carries, plan, shot, fly, chart, check, serve. See leeway --help\n'],
+    [
+      [],
+      'leeway: name a command: carries, plan, shot, fly, chart, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
+    ],
     [['plna'], 'leeway: no command "plna"; did you mean plan? See leeway --help\n'],
     [
       ['constructor'],
-      'leeway: no command "constructor"; there are carries, plan, shot, fly, chart, check, serve. See leeway --help\n',
+      'leeway: no command "constructor"; there are carries, plan, shot, fly, chart, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
     ],
     [['check'], 'leeway check: name a file to check. See leeway check --help\n'],
     [['serve', '--prot', '1'], 'leeway serve: no option --prot; did you mean --port? See leeway serve --help\n'],

@@ -14,6 +14,13 @@ const COMMANDS: { readonly [name: string]: () => Promise<Command> } = {
   chart: async () => (await import('./chart.ts')).chart,
   check: async () => (await import('./check.ts')).check,
   serve: async () => (await import('./serve.ts')).serve,
+  keep: async () => (await import('./keep.ts')).keep,
+  players: async () => (await import('./players.ts')).players,
+  export: async () => (await import('./export.ts')).exportRecord,
+  backup: async () => (await import('./backup.ts')).backup,
+  restore: async () => (await import('./restore.ts')).restore,
+  erase: async () => (await import('./erase.ts')).erase,
+  work: async () => (await import('./work.ts')).work,
 };
 
 const DONE = 0;

@@ -17,6 +17,7 @@ export const plan: Command = {
     'leeway plan --ground course.geojson --player kim.json',
     'leeway plan --ground course.osm --player kim.json --hole 7 --flag 16,7R',
     'leeway plan --ground course.osm --player kim.json --hole 7 --also "7-iron, three-quarter@16,7R" --json',
+    'leeway plan --data ~/.leeway --ground "Tolvane Links" --player "Kim Aster" --hole 7',
   ],
   options: PLAN_OPTIONS,
   run: runPlan,

@@ -15,7 +15,8 @@ import { readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
 import { DAY_OPTIONS, Door, readDay } from './day.ts';
-import { CAP_BYTES, readTextCapped } from './files.ts';
+import { DATA_OPTION } from './data.ts';
+import { inputTexts } from './inputTexts.ts';
 import { parsePlace } from './planPlace.ts';
 import { readRules, RULES_OPTIONS } from './rules.ts';
 import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
@@ -24,6 +25,7 @@ import { parseWhole, type Units, UNITS_OPTION, unitsOf } from './quantities.ts';
 export const PLAN_OPTIONS = {
   ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
   player: { kind: 'text', value: 'FILE', help: 'the player file' },
+  data: DATA_OPTION,
   hole: { kind: 'text', value: 'N', help: 'the hole to plan' },
   flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
   also: {
@@ -69,8 +71,9 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
     throw new Usage('--flag needs --hole N: a flag belongs to one hole');
   const flag = flagText === undefined ? undefined : parsePlace('flag', flagText);
 
-  const playerText = await readTextCapped(playerPath, CAP_BYTES.player);
-  const groundText = await readTextCapped(groundPath, CAP_BYTES.ground);
+  const texts = await inputTexts(given, io);
+  if (texts === undefined) return undefined;
+  const { player: playerText, ground: groundText } = texts;
   const file = playerText.value === undefined ? undefined : readPlayer(playerText.value, playerPath);
   const ground =
     groundText.value === undefined

@@ -35,3 +35,12 @@ test('a file that is not there is refused', async () => {
     lines: [expect.stringContaining('nothing.osm: found no such file or folder')],
   });
 });
+
+test('another address than this machine’s own is refused without passphrase, TLS and a name', async () => {
+  const bare = await serve('--bind', '0.0.0.0');
+  expect([bare.code, bare.err.match(/\[(?:passphrase|tls|host)\]$/gm)]).toEqual([
+    1,
+    ['[passphrase]', '[tls]', '[host]'],
+  ]);
+  expect((await serve('--tls-cert', 'cert.pem')).code).toBe(2);
+});

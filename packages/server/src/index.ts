@@ -1,6 +1,14 @@
 export { buildWeb } from '@leeway/web';
 export type { Served } from './app.ts';
+export { bindingFaults } from './binding.ts';
 export { demoFiles } from './demoFiles.ts';
+export type { Door } from './door.ts';
+export { keepGroundFile, readGroundFile } from './keep/groundFile.ts';
+export { keepPlayerFile } from './keep/playerFile.ts';
+export { keepShotFile, readShotFile, type ShotFileAsked } from './keep/shotFile.ts';
+export { type OpenKeeping, openKeeping } from './keeping.ts';
 export { withOpeningHole } from './openingHole.ts';
 export { serve, type Serving, tryPort } from './serve.ts';
 export { type NamedText, type ShelfFiles, type StockedShelf, stockShelf } from './shelf.ts';
+export { ballOf, playerFileOf, storedPlayer } from './work/storedPlayer.ts';
+export { startWorking } from './work/worker.ts';

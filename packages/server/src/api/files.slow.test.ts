@@ -79,7 +79,11 @@ test('a file with odd headings is mapped, seen row by row, approved, and its map
   });
 
   const again = await send(player, bytes(ODD), { reading: ODD_READING, approve: mapped.seen });
-  expect(again.json.kept).toEqual({ sessions: 1, shots: 2, already: true });
+  expect(again.json.kept).toEqual({ sessions: 0, shots: 0, already: true });
+  const remembered = (await send(player, bytes(ODD))).json;
+  expect(remembered.sessions.map(({ id }) => id)).toEqual(mapped.sessions.map(({ id }) => id));
+  const inYards = (await send(player, bytes(ODD), { reading: ODD_READING.replace('"m"', '"yd"') })).json;
+  expect(inYards.faults.map(({ code }) => code)).toContain('session-known');
   expect(await current(api.store, { owner: player, kind: 'shot' })).toHaveLength(2);
 
   const other = await newPlayer('Kim Aster');

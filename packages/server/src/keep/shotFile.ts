@@ -10,7 +10,7 @@ import {
   type ShotRow,
 } from '@leeway/contract';
 import { playersIn, readShots, type ShotTable, shotsOfOne, shotTable, withoutRepeatedSessions } from '@leeway/formats';
-import { derivedId, get, put, type Store } from '@leeway/store';
+import { current, derivedId, get, put, type Store } from '@leeway/store';
 import { digestOf } from './digest.ts';
 import { mapOf, readingToKeep, rememberedReading } from './readings.ts';
 
@@ -54,16 +54,13 @@ export async function keepShotFile(store: Store, asked: ShotFileAsked, seen: str
       'the file and reading that were looked at',
     );
   if (sessions.length === 0) return { faults: shown.faults };
-  const records: RecordInput[] = [];
-  let already = true;
-  for (const session of sessions) {
-    const there = await get(store, asked.owner, session.id);
-    already &&= there !== undefined;
-    records.push(...recordsOf(session, asked, value, there?.madeAt ?? new Date().toISOString()));
-  }
+  const fresh: ReadSession[] = [];
+  for (const session of sessions) if ((await get(store, asked.owner, session.id)) === undefined) fresh.push(session);
+  const madeAt = new Date().toISOString();
+  const records = fresh.flatMap((session) => recordsOf(session, asked, value, madeAt));
   const stored = await put(store, [...records, ...(await readingToKeep(store, shown))]);
   if (stored.value === undefined) return { faults: stored.faults };
-  const kept = { sessions: sessions.length, shots: records.length - sessions.length, already };
+  const kept = { sessions: fresh.length, shots: records.length - fresh.length, already: fresh.length === 0 };
   return { value: { ...shown, kept }, faults: [] };
 }
 
@@ -83,10 +80,10 @@ async function readWhole(store: Store, asked: ShotFileAsked): Promise<Read<ReadW
   const { file, bytes, owner } = asked;
   const bare = shotTable(bytes, file, { units: asked.units });
   if (bare.value === undefined) return { faults: bare.faults };
-  const before = await rememberedReading(store, shownHeadings(bare.value));
+  const last = await rememberedReading(store, shownHeadings(bare.value));
   const reading: ShotFileReading =
     asked.reading ??
-    (before === undefined ? { units: asked.units } : { units: before.body.units, meanings: before.body.meanings });
+    (last === undefined ? { units: asked.units } : { units: last.body.units, meanings: last.body.meanings });
   const how = { units: reading.units, map: mapOf(bare.value.headings, reading.meanings) };
   const table = shotTable(bytes, file, how).value ?? bare.value;
   const read = readShots(bytes, file, how);
@@ -95,14 +92,18 @@ async function readWhole(store: Store, asked: ShotFileAsked): Promise<Read<ReadW
   const own = shotsOfOne(single.rows, reading.of);
   const faults = [...read.faults, ...sideways, ...single.faults, ...own.faults];
   const refused = faults.some(({ level }) => level === 'refused');
-  const print = [digestOf(bytes), JSON.stringify(reading), asked.date, asked.purpose, asked.ball ?? ''];
+  // What the headings were taken for in the end, however that came about: read again and again, the same balls are the same records.
+  const headings = shownHeadings(table);
+  const taken = JSON.stringify([headings.map(({ meaning }) => meaning ?? 'ignore'), reading.units, reading.of ?? '']);
+  const print = [digestOf(bytes), taken];
   const sessions = refused
     ? []
     : byDate(own.rows, asked.date).map(([date, rows]) => ({ id: derivedId(owner, ...print, date), date, rows }));
+  const before = await sessionsLike(store, asked, sessions);
   const shown: ShotFile = {
-    headings: shownHeadings(table),
+    headings,
     reading,
-    remembered: asked.reading === undefined && before !== undefined,
+    remembered: asked.reading === undefined && last !== undefined,
     players: [...playersIn(sound)],
     sessions: sessions.map(({ id, date, rows }) => ({ id, date, shots: rows.length })),
     first: own.rows.slice(0, ROWS_SHOWN).map(({ line, club, swing, carryM, sideM }) => ({
@@ -113,8 +114,8 @@ async function readWhole(store: Store, asked: ShotFileAsked): Promise<Read<ReadW
       carryM,
       ...(sideM === undefined ? {} : { sideM }),
     })),
-    faults: faults.slice(0, MOST_FAULTS),
-    seen: digestOf(JSON.stringify([owner, file, ...print])),
+    faults: [...before, ...faults].slice(0, MOST_FAULTS),
+    seen: digestOf(JSON.stringify([owner, file, asked.date, asked.purpose, asked.ball ?? '', ...print])),
   };
   return { value: { shown, table, sessions }, faults: [] };
 }
@@ -142,6 +143,28 @@ function withinSide(rows: readonly ShotRow[]): {
     done: 'the row is left out',
   }));
   return { rows: rows.filter((row) => !strange(row)), faults };
+}
+
+/** Sessions that are kept of a file of this name and these days, read otherwise: one of the two should go, or every ball counts twice. */
+async function sessionsLike(
+  store: Store,
+  { owner, file }: ShotFileAsked,
+  sessions: readonly ReadSession[],
+): Promise<readonly Fault[]> {
+  if (sessions.length === 0) return [];
+  const kept = await current(store, { owner, kind: 'session' });
+  const like = kept.filter(
+    ({ id, body }) =>
+      body.source?.file === file.slice(0, 255) && sessions.some((s) => s.date === body.date && s.id !== id),
+  );
+  return like.map(({ body }): Fault => ({
+    code: 'session-known',
+    level: 'note',
+    file,
+    found: `a session of ${body.date} that is kept from a file of this name`,
+    expected: 'each ball once',
+    done: 'kept beside it: withdraw the other if this takes its place',
+  }));
 }
 
 /** A session a day, where rows begin with a date of the calendar; the rest are of the day that is said. */

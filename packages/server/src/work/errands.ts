@@ -3,7 +3,7 @@ import { CALM, type Day, REFERENCE, YARD_M } from '@leeway/engine';
 import { current, derivedId, get, type JobQueue, noteProgress, put, type RunningJob, type Store } from '@leeway/store';
 import { inThread } from './inThread.ts';
 import type { RoundAsked } from './planHoles.ts';
-import { playerFileOf, storedPlayer } from './storedPlayer.ts';
+import { ballOf, playerFileOf, storedPlayer } from './storedPlayer.ts';
 
 const TASKS: readonly Errand['task'][] = ['fit', 'plan'];
 
@@ -37,12 +37,7 @@ async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: stri
   const player = await storedPlayer(store, owner);
   if (player === undefined) return noPlayer;
   const shots = await current(store, { owner, kind: 'shot' });
-  const balls = shots.map(({ body: { club, swing, carryM, sideM } }) => ({
-    club,
-    swing,
-    carryM,
-    ...(sideM === undefined ? {} : { sideM }),
-  }));
+  const balls = shots.map(({ body }) => ballOf(body));
   const { value, faults } = await inThread(
     { task: 'fit', player: playerFileOf(player.profile.body), balls },
     signal,

@@ -17,11 +17,11 @@ export interface FittedShots {
 }
 
 /** Shots as they are kept. */
-export type KeptBall = Pick<ShotRow, 'club' | 'swing' | 'carryM' | 'sideM'>;
+export type KeptBall = Pick<ShotRow, 'club' | 'swing' | 'carryM' | 'sideM' | 'readings'>;
 
 /** Fits the patterns of a player's balls as `leeway carries` does. Refused: no ball with a club that carries, or more patterns than a player may have. */
 export function fitShots(player: PlayerFile, balls: readonly KeptBall[]): Read<FittedShots> {
-  const rows = balls.map((ball, i): ShotRow => ({ file: 'the store', line: i + 1, readings: {}, ...ball }));
+  const rows = balls.map((ball, i): ShotRow => ({ file: 'the store', line: i + 1, ...ball }));
   const { swings } = groupShots(rows, player.clubs ?? []);
   if (swings.length === 0) return { faults: [refused('no shots', 'shots with clubs that carry')] };
   const fits = fitSession(player, swings);

@@ -1,5 +1,6 @@
-import type { FittedPatterns, Profile, StoredRecord } from '@leeway/contract';
+import type { FittedPatterns, Profile, StoredRecord, StoredShot } from '@leeway/contract';
 import { type ClubInBag, clubKey, isFullSwing, isStated, onCoursePrior, type PlayerFile } from '@leeway/engine';
+import type { KeptBall } from './fitShots.ts';
 import { current, get, type Kept, type Store } from '@leeway/store';
 
 /** What is kept of a player that a plan is made from. */
@@ -37,3 +38,12 @@ export function playerFileOf(profile: Profile, fitted?: FittedPatterns): PlayerF
     if (!clubs.some(({ name }) => clubKey(name) === clubKey(club))) clubs.push({ name: club });
   return { ...file, onCourse: known.onCourse ?? onCoursePrior(bare), clubs };
 }
+
+/** A stored shot as the fit takes it. */
+export const ballOf = ({ club, swing, carryM, sideM, readings = {} }: StoredShot): KeptBall => ({
+  club,
+  swing,
+  carryM,
+  ...(sideM === undefined ? {} : { sideM }),
+  readings,
+});
