@@ -32,11 +32,18 @@ const UNUSED: readonly (readonly [file: RegExp, names: readonly string[]])[] = [
   [/\/clipper2-ts\/dist\/Minkowski\.js$/, ['Minkowski']],
   [/\/clipper2-ts\/dist\/RectClip\.js$/, ['OutPt2', 'RectClip64', 'RectClipLines64']],
 ];
+/** The object itself, and the functions of it that the house calls: the others are not hung on it, and fall away. */
+const OBJECT = /\/clipper2-ts\/dist\/Clipper\.js$/;
+const CALLED = ['areaD', 'booleanOpDWithPolyTree', 'inflatePathsD', 'intersectD'];
 
 const withoutUnused = (): Plugin => ({
   name: 'without-unused',
   load(id) {
     const names = UNUSED.find(([file]) => file.test(id))?.[1];
     return names?.map((name) => `export const ${name} = undefined;`).join('\n');
+  },
+  transform(code, id) {
+    if (!OBJECT.test(id)) return undefined;
+    return code.replace(/^ *Clipper\.(\w+) = \1;$/gm, (line, name: string) => (CALLED.includes(name) ? line : ''));
   },
 });

@@ -41,9 +41,13 @@ export class Study {
     else this.open = new OpenHole(ground, this.player, this.day);
   }
 
-  /** Takes another day: its wind, air and ground. The hole is solved from scratch. */
-  turnWind(day: Day): void {
-    this.open = new OpenHole(this.ground, this.player, day);
+  /**
+   * Takes another day: its wind, air and ground. `following` moves the strokes of the moment alone, the rest of the hole being played as on the day that it was last
+   * solved for; settled, the hole is solved from scratch.
+   */
+  turnWind(day: Day, grade: Grade = 'settled'): void {
+    if (grade === 'following') this.open.followDay(day);
+    else this.open = new OpenHole(this.ground, this.player, day);
   }
 
   /** The choice from a state; `undefined` when nothing can be played from its lie. */

@@ -39,7 +39,7 @@ export interface Weapon {
   readonly runClass: Uint8Array;
   readonly furtherM: Float64Array;
   /** What the day does to it, by its line; `undefined` on the reference day. */
-  readonly today: WeaponToday | undefined;
+  today: WeaponToday | undefined;
 }
 
 /** What strokes of a hole are made ready with. */
@@ -58,7 +58,14 @@ const todayOf = (
   option: PlayedOption,
   pattern: Pattern,
   { reach, axisRad, heightAt }: Making,
-): WeaponToday | undefined => reach && new WeaponToday(reach.of(option, pattern), axisRad, heightAt);
+  usualRunsM?: Float64Array,
+): WeaponToday | undefined => reach && new WeaponToday(reach.of(option, pattern), axisRad, heightAt, usualRunsM);
+
+/** Takes another day into strokes that were made ready for one before; their classes of run stay, each keeps its own length on a fairway. */
+export function takeDay(arsenal: Arsenal, player: PlayerModel, making: Making): void {
+  for (const w of new Set([...arsenal.values()].flat()))
+    w.today = todayOf(player.options[w.option]!, w.pattern, making, w.runsM);
+}
 
 /** Distance from the flag that a stroke's good strike goes, played down a line of the play frame. */
 export const reachDown = (w: Weapon, bearing: number): number =>

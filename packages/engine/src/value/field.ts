@@ -13,6 +13,7 @@ import {
   runClassesOf,
   weaponOf,
   type Arsenal,
+  takeDay,
   type Making,
   type Runs,
   type Weapon,
@@ -70,7 +71,7 @@ export class Field {
   readonly fates: readonly Fate[];
   /** Whether balls are lifted anywhere on the map. */
   readonly water: boolean;
-  readonly day: Day;
+  day: Day;
   /** The ground's heights in the play frame; `undefined` for level ground. */
   readonly heightAt: HeightAt | undefined;
   readonly classes: readonly Runs[];
@@ -87,7 +88,7 @@ export class Field {
   flag = { u: 0, v: 0 };
   private window: Box = { u0: 0, v0: 0, u1: 0, v1: 0 };
   private readonly nearBox: Box;
-  private readonly making: Making;
+  private making: Making;
   /** Baseline and lattice by raster code of the lie. */
   private readonly tables: (Float64Array | undefined)[] = [];
   private readonly meshes: (Lattice | undefined)[] = [];
@@ -169,6 +170,14 @@ export class Field {
     this.shelf.readNear(u0 + within, u1 - within, v0 + within, v1 - within);
     this.wide.flagAt(u, v);
     this.near.flagAt(u, v);
+  }
+
+  /** Takes another day into the strokes; values stay those that were worked out before. */
+  takeDay(day: Day): void {
+    this.day = day;
+    this.making = { ...this.making, reach: Reach.on(day) };
+    takeDay(this.arsenal, this.player, this.making);
+    this.shelf.stand();
   }
 
   /** Whether a flag would stand among what is kept fine. */

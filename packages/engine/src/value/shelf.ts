@@ -94,6 +94,13 @@ export class Shelf {
     return to;
   }
 
+  /** Puts the parts of all clouds back to where they are on the reference day. */
+  stand(): void {
+    for (const [clouds, at] of this.known) this.move(at, noMove(clouds.width.length));
+    this.onDesk = undefined;
+    this.last = undefined;
+  }
+
   /** Moves the parts of clouds that lie at an address to where the day takes them, down the line that was faced. */
   move(at: number, { alongM, acrossM }: Pick<WeaponToday, 'alongM' | 'acrossM'>): void {
     const { floats } = this;
@@ -118,6 +125,8 @@ export class Shelf {
       ints[(part + PART_NEAR) / 4] = near;
       ints[(part + PART_GROUPS) / 4] = groups;
       ints[(part + PART_SINGLES) / 4] = count & 3;
+      floats[(part + PART_MOVED_ALONG) / 4] = 0;
+      floats[(part + PART_MOVED_ACROSS) / 4] = 0;
       floats[(part + PART_SD_M) / 4] = sdM[first[p]!] ?? 0;
       const further = w.furtherM[p]!;
       const single = group + groups * GROUP_BYTES;
@@ -142,6 +151,11 @@ export class Shelf {
     return [far, near === undefined || width < near.first ? 0 : near.levels[width - near.first]!];
   }
 }
+
+const noMove = (parts: number): Pick<WeaponToday, 'alongM' | 'acrossM'> => ({
+  alongM: new Float64Array(parts),
+  acrossM: new Float64Array(parts),
+});
 
 const cloudsIn = (arsenal: Arsenal): (readonly [Weapon, Clouds])[] =>
   [...arsenal.values()].flatMap((weapons) =>

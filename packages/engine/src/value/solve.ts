@@ -60,19 +60,29 @@ export class OpenHole {
     this.solution = this.solutionNow(status);
   }
 
+  /**
+   * Takes another day into the strokes alone: what they lead to keeps the value that it had on the day the hole was solved for. Quick enough to follow a wind
+   * that is being turned; a hole solved afresh is what it comes to.
+   */
+  followDay(day: Day): void {
+    this.field.takeDay(day);
+    this.moves++;
+    this.solution = this.solutionNow(this.solution.status);
+  }
+
   private solutionNow(status: SolveStatus): HoleSolution {
     const { field, sweeps, moves } = this;
-    const { frame, raster, ground } = field;
+    const { frame, raster, ground, day } = field;
     const query = new Query(field, sweeps);
     const policy = new Policy(field, sweeps.evaluator, sweeps.states);
     const cell = (p: PlanePoint): number => cellAt(raster, frame.u(p), frame.v(p));
     const now = (): Query => {
-      if (this.moves !== moves) throw new RangeError('the flag has been moved since this was solved');
+      if (this.moves !== moves) throw new RangeError('flag or wind have been moved since this was solved');
       return query;
     };
     return {
       ground,
-      day: field.day,
+      day,
       status,
       heightAt: (p) => field.heightAt?.(frame.u(p), frame.v(p)) ?? 0,
       surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,

@@ -21,7 +21,8 @@ export class WeaponToday {
   private readonly level: Float64Array;
   private readonly running: Float64Array;
 
-  constructor(pattern: PatternToday, axisRad: number, heightAt: HeightAt | undefined) {
+  /** `usualRunsM`: the runs that the stroke was made ready with, when it was for another day; `meanRunsM` unless said. */
+  constructor(pattern: PatternToday, axisRad: number, heightAt: HeightAt | undefined, usualRunsM?: Float64Array) {
     this.pattern = pattern;
     this.axisRad = axisRad;
     this.heightAt = heightAt;
@@ -45,7 +46,7 @@ export class WeaponToday {
       }
     }
     for (let at = 0; at < this.level.length; at += 2) {
-      this.running[at]! -= this.meanRunsM[RUNS_ON.length * ((at / 2) % n) + ON_FAIRWAY]!;
+      this.running[at]! -= (usualRunsM ?? this.meanRunsM)[RUNS_ON.length * ((at / 2) % n) + ON_FAIRWAY]!;
       this.level[at]! += this.running[at]!;
       this.level[at + 1]! += this.running[at + 1]!;
     }
