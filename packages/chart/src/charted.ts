@@ -20,6 +20,8 @@ export interface Charted {
   /** Expected strokes for a ball at rest, as a solution gives them; no contours without it. */
   readonly strokesAtRest?: (p: PlanePoint, from: BallState) => number;
   readonly wind?: ShownWind;
+  /** Leave the wind's arrow out of the rose: whoever shows the sheet draws it over, and turns it at once. */
+  readonly arrowOver?: boolean;
   /** A spot of the user's own, drawn beside the choice's. */
   readonly ownSpot?: PlanePoint;
   /** Draw the second and third choice: their lines and their spots. */

@@ -40,9 +40,16 @@ export class Drawing {
     const held = this.#hold(charted, shown);
     const changedFrom = this.#last === held ? 'contours' : LAYERS[0];
     this.#last = held;
-    const { marks, words } = sceneOn(held, charted, shots, shown);
+    const { marks, rose, words } = sceneOn(held, charted, shots, shown);
     const { placing } = held.sheet;
-    return { ...this.#format.size, placing, changedFrom, ...words, marks: inOrder([...held.ground, ...marks]) };
+    return {
+      ...this.#format.size,
+      placing,
+      changedFrom,
+      ...(rose && { rose }),
+      ...words,
+      marks: inOrder([...held.ground, ...marks]),
+    };
   }
 
   #hold({ ground, shot }: Charted, shown: ShotMarks | undefined): HeldSheet {

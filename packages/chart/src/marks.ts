@@ -111,6 +111,8 @@ export interface Scene {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly placing: Placing;
+  /** Where the middle of the rose stands, and how large it is against a full-sized one; not on the small chart of a hole. */
+  readonly rose?: { readonly at: Xy; readonly scale: number };
   /**
    * The first layer that may differ from the scene made before it by the same drawing: `contours` while its sheet is held, since the marks of the ground come
    * first and stay; else, and where it is not said, the first of all.

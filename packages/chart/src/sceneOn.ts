@@ -8,12 +8,12 @@ import { withFigures } from './contour/figures.ts';
 import { describe, titleOf } from './describe.ts';
 import { frame, marginFigures } from './frame/margin.ts';
 import { type Room, roomHides } from './frame/room.ts';
-import { rose, roseWanted } from './frame/rose.ts';
+import { rose, ROSE_PX, roseWanted } from './frame/rose.ts';
 import { titleBlock, titleSize } from './frame/title.ts';
 import { areaNames } from './ground/names.ts';
 import type { HeldSheet } from './heldSheet.ts';
 import { Labels } from './labels.ts';
-import type { Mark, Xy } from './marks.ts';
+import type { Mark, Scene, Xy } from './marks.ts';
 import { grown, inRect } from './plane/quad.ts';
 import type { Sheet } from './sheet.ts';
 import { alternativeMarks } from './shot/alternatives.ts';
@@ -29,7 +29,7 @@ export function sceneOn(
   charted: Charted,
   shots: readonly ShotMarks[],
   shown: ShotMarks | undefined,
-): { readonly marks: Mark[]; readonly words: ReturnType<typeof describe> } {
+): { readonly marks: Mark[]; readonly rose: Scene['rose']; readonly words: ReturnType<typeof describe> } {
   const { ground, shot } = charted;
   const { sheet, cover } = held;
   const title = titleOf(charted, sheet.units);
@@ -68,10 +68,11 @@ export function sceneOn(
     ...margin,
     ...names,
     ...frame(sheet),
-    ...rose(sheet, room.rose, charted.wind),
+    ...rose(sheet, room.rose, charted.wind, charted.arrowOver),
     ...(room.title ? titleBlock(title, sheet, room.title) : []),
   ];
-  return { marks, words: describe(charted, contours, sheet.units) };
+  const { at, radiusPx } = room.rose;
+  return { marks, rose: { at, scale: radiusPx / ROSE_PX }, words: describe(charted, contours, sheet.units) };
 }
 
 function labelsRound(sheet: Sheet, { title, rose: { at, radiusPx, words } }: Room): Labels {

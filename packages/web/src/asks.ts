@@ -1,6 +1,6 @@
-import type { Placing } from '@leeway/chart';
+import type { Placing, Scene, ShownWind } from '@leeway/chart';
 import type { HoleDocument, ShelvedGround, ShelvedPlayer, ShotDocument } from '@leeway/contract';
-import type { Grade, PlanePoint, Polygon, Units } from '@leeway/engine';
+import type { Grade, PlanePoint, Polygon, Units, Wind } from '@leeway/engine';
 
 /** Opens a hole for a player: the plan from the tee, settled. */
 export interface OpenAsk {
@@ -8,6 +8,8 @@ export interface OpenAsk {
   readonly hole: string;
   readonly player: ShelvedPlayer;
   readonly units: Units;
+  /** Calm unless said. */
+  readonly wind?: Wind;
 }
 
 export interface HoleAnswer {
@@ -24,11 +26,13 @@ export interface HoleAnswer {
 }
 
 /**
- * Moves the flag. `following` answers with a `ShotAnswer` for the shown shot alone, quickly; `settled` with a `HoleAnswer`. The balls up to the shown
+ * Moves the flag or turns the wind. `following` answers with a `ShotAnswer` for the shown shot alone, quickly; `settled` with a `HoleAnswer`. The balls up to the shown
  * shot's stay where they lie; the shots after it are planned on from its spot.
  */
 export interface FlagAsk {
   readonly flag: PlanePoint;
+  /** As it was unless said. */
+  readonly wind?: Wind;
   readonly shot: number;
   readonly grade: Grade;
 }
@@ -65,10 +69,13 @@ export interface DrawAsk {
   readonly units: Units;
   /** The phone's sheet: cropped to the end of the shot, larger figures. */
   readonly phone: boolean;
+  /** The wind that is written under the rose; the page draws its arrow. */
+  readonly wind?: ShownWind;
 }
 export interface Picture {
   readonly bitmap: ImageBitmap;
   readonly placing: Placing;
+  readonly rose?: Scene['rose'];
   readonly title: string;
   readonly description: string;
 }

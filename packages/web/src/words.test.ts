@@ -1,12 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ShotDocument } from '@leeway/contract';
+import { CALM } from '@leeway/engine';
 import { parseSync } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { shotOf } from './testdata/shot.ts';
 import {
   behindWords,
   dateWords,
+  dayWords,
   driftWords,
   faultWords,
   finishesOf,
@@ -20,6 +22,9 @@ import {
   spotLine,
   sumOf,
   sureShort,
+  windAlong,
+  windSaid,
+  windSpeed,
 } from './words.ts';
 
 const SOURCES = import.meta.dirname;
@@ -131,6 +136,25 @@ describe('the words of a shot', () => {
     ]);
     expect(total).toBe('134');
     expect(lines[1]?.between).toBe('+3 to +6');
+  });
+
+  it('say the wind along and across the shot, and the day', () => {
+    const shot = { ...shotOf(), from: { lon: 0, lat: 54 }, aim: { ...shotOf().aim, lon: 0, lat: 54.001 } };
+    const from = (fromDeg: number) => windAlong(shot, { ...CALM, speedMps: 5, fromDeg });
+    expect([0, 40, 90, 180, 300].map(from)).toEqual([
+      'into',
+      'into, off the right',
+      'off the right',
+      'helping',
+      'into, off the left',
+    ]);
+    expect(windSpeed(0, 'yd')).toBe('calm');
+    expect(windSpeed(4.4704, 'yd')).toBe('10 mph');
+    expect(windSpeed(5.4, 'm')).toBe('5.5 m/s');
+    expect(windSaid({ ...CALM, speedMps: 4.4704, fromDeg: 240, heightM: 2 }, 'yd')).toBe(
+      '10 mph from 240 degrees, felt',
+    );
+    expect(dayWords(CALM, 'yd')).toBe('Calm air; level ground, 20 °C, normal firmness assumed.');
   });
 
   it('give a hundred balls', () => {

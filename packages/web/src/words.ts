@@ -20,6 +20,7 @@ import {
   strokesWords,
   type Units,
   wholeLength,
+  type Wind,
   YARD_M,
 } from '@leeway/engine';
 import type { Behind, SpotAnswer } from './asks.ts';
@@ -60,10 +61,10 @@ export const WORDS = {
   moveSpot: 'Move the spot',
   flagBack: 'Flag as it was',
   giveUpSpot: 'Give up your spot',
-  dragFlag: 'drag the flag or the spot',
+  dragFlag: 'drag the flag or the spot, turn the arrow',
   tapFlag: 'Tap the place of the flag on the chart. Escape leaves it.',
   tapSpot: 'Tap the place of your spot on the chart. Escape leaves it.',
-  lags: 'The choice for the moved flag is being worked out.',
+  lags: 'The choice for what has moved is being worked out.',
   flag: 'Flag',
   spot: 'Spot',
   more: 'Why, and what else',
@@ -71,11 +72,56 @@ export const WORDS = {
   caution: 'Look before you hit.',
   safety:
     'Nobody in range before you play; shout at once when a ball goes astray; off the course when lightning is about. Warm up, and stop at pain. The committee, its local rules and the Rules of Golf come first.',
-  day: 'Calm air, level ground, 20 °C.',
+  wind: 'Wind',
+  windKnown: 'Forecast or felt?',
+  knownNames: { forecast: 'forecast', felt: 'felt' },
   madeUp: 'The course and its players are made up.',
   noShelf: 'The courses and players could not be had from the server. Load the page again.',
   nothing: 'There is nothing to plan yet: no ground and player that go together.',
 } as const;
+
+const MPS_PER_MPH = 0.44704;
+
+/** "12 mph", or "calm". */
+export function windSpeed(speedMps: number, units: Units): string {
+  const speed = Math.round(units === 'yd' ? speedMps / MPS_PER_MPH : speedMps * 2) / (units === 'yd' ? 1 : 2);
+  return speed === 0 ? 'calm' : `${speed} ${units === 'yd' ? 'mph' : 'm/s'}`;
+}
+
+/** "12 mph from 240 degrees, forecast", as it is spoken. */
+export const windSaid = ({ speedMps, fromDeg, heightM }: Wind, units: Units): string => {
+  const speed = windSpeed(speedMps, units);
+  return speed === 'calm' ? speed : `${speed} from ${Math.round(fromDeg)} degrees, ${knownWords(heightM)}`;
+};
+
+const knownWords = (heightM: number): string => (heightM < 5 ? 'felt' : 'forecast');
+
+export const windHelp = (units: Units): string =>
+  `Left and right arrow keys turn the wind by 5 degrees, with shift by 1; up and down make it stronger and weaker by ${units === 'yd' ? '1 mph' : 'half a metre a second'}. Escape puts it back.`;
+
+/** The day that the plan is for, in one sentence. */
+export function dayWords(wind: Wind, units: Units): string {
+  const speed = windSpeed(wind.speedMps, units);
+  const air =
+    speed === 'calm' ? 'Calm air' : `Wind ${speed} from ${Math.round(wind.fromDeg)}°, ${knownWords(wind.heightM)}`;
+  return `${air}; level ground, 20 °C, normal firmness assumed.`;
+}
+
+/** The wind along and across a shot, as a caddie says it: "into, off the left". */
+export function windAlong(shot: ShotDocument, { fromDeg }: Wind): string {
+  const { from, aim } = shot;
+  const bearing = Math.atan2((aim.lon - from.lon) * Math.cos((from.lat * Math.PI) / 180), aim.lat - from.lat);
+  const away = (fromDeg * Math.PI) / 180 - bearing;
+  const along = Math.cos(away);
+  const across = Math.sin(away);
+  return [
+    ...(Math.abs(along) < FELT_SHARE ? [] : [along > 0 ? 'into' : 'helping']),
+    ...(Math.abs(across) < FELT_SHARE ? [] : [across > 0 ? 'off the right' : 'off the left']),
+  ].join(', ');
+}
+
+/** Less of the wind than this is not spoken of: within 22 degrees of straight. */
+const FELT_SHARE = 0.38;
 
 /** "7 The Saltings, par 4", as the list of holes has it. */
 export const holeOption = (h: { readonly hole: string; readonly name?: string; readonly par: number }): string =>
@@ -196,18 +242,19 @@ export interface SumLine {
 export function sumOf(
   { todaysNumber: n, lie }: ShotDocument,
   units: Units,
+  windName = 'wind',
 ): { readonly lines: readonly SumLine[]; readonly total: string } {
   const printed = printedNumber(n, units === 'yd' ? YARD_M : 1);
   const about = n.doubt?.wind;
   const lines = [
-    { words: n.windM === 0 ? 'calm' : 'wind', whole: printed.wind },
+    { words: n.windM === 0 ? 'calm' : windName, whole: printed.wind },
     { words: n.slopeM === 0 ? 'level' : n.slopeM > 0 ? 'up' : 'down', whole: printed.slope },
     { words: 'air', whole: printed.air },
     { words: 'lie', whole: printed.lie },
   ].map(({ words, whole }) => ({
     words,
     figure: signed(whole),
-    ...(words === 'wind' && about !== undefined
+    ...(words === windName && about !== undefined
       ? { between: `${signed(wholeLength(about.lo80, units))} to ${signed(wholeLength(about.hi80, units))}` }
       : {}),
     nought: whole === 0,

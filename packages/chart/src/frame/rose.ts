@@ -11,12 +11,14 @@ import type { RoseRoom, Wanted } from './room.ts';
 /** Radius of the ring, and of the clear disc round all of it. */
 const RING_PX = { sheet: 38, phone: 31 };
 const CLEAR = 54 / 38;
+/** Radius of the clear disc round a full-sized rose. */
+export const ROSE_PX = CLEAR * RING_PX.sheet;
 const MPS_PER_MPH = 0.44704;
 
 /** The rose: a ring of 5 degree ticks, a star of eight points, half of each black, a fleur at true north, and the wind through it with its words. */
-export function rose(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined): Mark[] {
+export function rose(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined, arrowOver = false): Mark[] {
   const { at, radiusPx } = room;
-  const scale = radiusPx / (RING_PX.sheet * CLEAR);
+  const scale = radiusPx / ROSE_PX;
   /** A place at a bearing, so many px of a full-sized rose from its middle. */
   const place = (bearingRad: number, px: number): Xy => ({
     x: at.x + scale * px * Math.sin(bearingRad - sheet.upRad),
@@ -26,7 +28,7 @@ export function rose(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined):
     { kind: 'fill', layer: 'frame', role: 'sheet', rings: [circle(at, radiusPx)] },
     ...card(at, scale, place),
     ...fleur(place),
-    ...windMarks(sheet, room, wind, place),
+    ...windMarks(sheet, room, wind, arrowOver ? undefined : place),
   ];
 }
 
@@ -91,7 +93,7 @@ function fleur(place: Place): Mark[] {
 const KNOB = { atPx: 45, radiusPx: 7, linePx: 1.8 };
 
 /** The wind: an arrow through the rose that flies with it, a knob at its tail, and its words; of a calm the word alone. */
-function windMarks(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined, place: Place): Mark[] {
+function windMarks(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined, place: Place | undefined): Mark[] {
   if (wind === undefined || room.words === undefined) return [];
   const { words } = room;
   const rows = windWords(sheet, wind);
@@ -101,7 +103,11 @@ function windMarks(sheet: Sheet, room: RoseRoom, wind: ShownWind | undefined, pl
     return { kind: 'text', layer: 'frame', role: 'ink', text, font, at, anchor: 'middle', turnRad: 0, haloPx: 0 };
   });
   const patch: Mark = { kind: 'fill', layer: 'frame', role: 'sheet', rings: [quadOf(words)] };
-  return [patch, ...(speedIn(sheet, wind) === 0 ? [] : arrow(place, wind.fromDeg * RAD_PER_DEG)), ...texts];
+  return [
+    patch,
+    ...(place === undefined || speedIn(sheet, wind) === 0 ? [] : arrow(place, wind.fromDeg * RAD_PER_DEG)),
+    ...texts,
+  ];
 }
 
 function arrow(place: Place, fromRad: number): Mark[] {

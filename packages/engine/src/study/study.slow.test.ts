@@ -1,3 +1,4 @@
+import { CALM, REFERENCE } from '../day/day.ts';
 import { describe, expect, it } from 'vitest';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState } from '../value/solution.ts';
@@ -29,5 +30,20 @@ describe('a study', () => {
     study.moveFlag(flag, 'following');
     const fresh = solveHole({ ...par3, flag, flagFrom: 'given' }, player);
     expect(study.solution.best(tee)[0]!.strokes).toBe(fresh.best(tee)[0]!.strokes);
+  });
+
+  it('follows a wind that turns by the stroke of the moment, and forgets it when it drops', () => {
+    const windy = { ...REFERENCE, wind: { ...CALM, speedMps: 5, fromDeg: 70 } };
+    const fresh = solveHole(par3, player, windy);
+    const study = new Study(par3, player);
+    const [calm] = study.solution.best(tee);
+    study.turnWind(windy, 'following');
+    expect(study.day).toEqual(windy);
+    const [followed] = study.solution.best(tee);
+    const [best] = fresh.best(tee);
+    expect(Math.abs(followed!.strokes - best!.strokes)).toBeLessThan(0.03);
+    expect(fresh.strokesOf(tee, followed!) - best!.strokes).toBeLessThan(0.01);
+    study.turnWind(REFERENCE, 'following');
+    expect(study.solution.best(tee)[0]).toEqual(calm);
   });
 });

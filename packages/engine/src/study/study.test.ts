@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { CALM, REFERENCE } from '../day/day.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState } from '../value/solution.ts';
 import { solveHole } from '../value/solve.ts';
@@ -53,21 +52,6 @@ describe('a study', () => {
     expect(before.surfaceAt(par3.flag)).toBe('green');
     expect(before.ground.flag).toEqual(par3.flag);
     expect(study.solution.best(tee).length).toBeGreaterThan(0);
-  });
-
-  it('follows a wind that turns by the stroke of the moment, and forgets it when it drops', () => {
-    const windy = { ...REFERENCE, wind: { ...CALM, speedMps: 5, fromDeg: 70 } };
-    const fresh = solveHole(par3, player, windy);
-    const study = new Study(par3, player);
-    const [calm] = study.solution.best(tee);
-    study.turnWind(windy, 'following');
-    expect(study.day).toEqual(windy);
-    const [followed] = study.solution.best(tee);
-    const [best] = fresh.best(tee);
-    expect(Math.abs(followed!.strokes - best!.strokes)).toBeLessThan(0.03);
-    expect(fresh.strokesOf(tee, followed!) - best!.strokes).toBeLessThan(0.01);
-    study.turnWind(REFERENCE, 'following');
-    expect(study.solution.best(tee)[0]).toEqual(calm);
   });
 
   it('comes back to what it was when the flag does', () => {

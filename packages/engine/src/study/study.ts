@@ -6,6 +6,8 @@ import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, Grade, HoleSolution } from '../value/solution.ts';
 import { OpenHole } from '../value/solve.ts';
 
+const sameDay = (a: Day, b: Day): boolean => JSON.stringify(a) === JSON.stringify(b);
+
 /**
  * One hole held open for one player, so that a moved flag costs less than a hole solved afresh. Two studies share nothing that is written
  * to. Its `solution` is good until the flag is moved again, and throws when it is asked for strokes after that.
@@ -13,10 +15,14 @@ import { OpenHole } from '../value/solve.ts';
 export class Study {
   readonly player: PlayerModel;
   private open: OpenHole;
+  /** The day that the values of the hole are for. */
+  private solvedFor: Day;
+  private mixed = false;
 
   constructor(ground: HoleGround, player: PlayerModel, day: Day = REFERENCE) {
     this.player = player;
     this.open = new OpenHole(ground, player, day);
+    this.solvedFor = day;
   }
 
   get ground(): HoleGround {
@@ -37,8 +43,16 @@ export class Study {
    */
   moveFlag(flag: PlanePoint, grade: Grade = 'settled', from?: PlanePoint): void {
     const ground: HoleGround = { ...this.ground, flag, flagFrom: 'given' };
-    if (this.open.holds(flag)) this.open.moveFlag(ground, grade, from);
-    else this.open = new OpenHole(ground, this.player, this.day);
+    const followed = !sameDay(this.day, this.solvedFor);
+    if (this.open.holds(flag) && !(followed && grade === 'settled')) {
+      // values that follow the flag in a wind that is only followed are for neither day
+      if (followed) this.mixed = true;
+      this.open.moveFlag(ground, grade, from);
+    } else {
+      this.open = new OpenHole(ground, this.player, this.day);
+      this.solvedFor = this.day;
+      this.mixed = false;
+    }
   }
 
   /**
@@ -46,8 +60,14 @@ export class Study {
    * solved for; settled, the hole is solved from scratch.
    */
   turnWind(day: Day, grade: Grade = 'settled'): void {
-    if (grade === 'following') this.open.followDay(day);
-    else this.open = new OpenHole(this.ground, this.player, day);
+    const known = grade === 'following' || (sameDay(day, this.solvedFor) && !this.mixed);
+    if (known) {
+      if (!sameDay(day, this.day)) this.open.followDay(day);
+      return;
+    }
+    this.open = new OpenHole(this.ground, this.player, day);
+    this.solvedFor = day;
+    this.mixed = false;
   }
 
   /** The choice from a state; `undefined` when nothing can be played from its lie. */

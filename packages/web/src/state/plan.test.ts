@@ -1,4 +1,4 @@
-import type { PlanePoint } from '@leeway/engine';
+import { CALM, type PlanePoint } from '@leeway/engine';
 import { describe, expect, it } from 'vitest';
 import type { FlagAsk, ShotAnswer } from '../asks.ts';
 import { HandClock, holeAnswer, pictureOf, SHELF, SlowDesk } from '../testdata/desk.ts';
@@ -34,7 +34,9 @@ describe('a dragged flag', () => {
     expect(state.flag.value).toEqual(at(2, 301));
     expect(desk.of('moveFlag')).toHaveLength(0);
     clock.paint();
-    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([{ flag: at(2, 301), shot: 1, grade: 'following' }]);
+    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([
+      { flag: at(2, 301), wind: CALM, shot: 1, grade: 'following' },
+    ]);
   });
 
   it('has the newest place before the desk at once, and shows what is answered in its order', async () => {
@@ -105,6 +107,38 @@ describe('a dragged flag', () => {
   });
 });
 
+describe('a wind that is turned', () => {
+  it('is shown at once, followed by the choice, settled when it has lain still, and then spoken of', async () => {
+    const { desk, clock, state } = await opened();
+    state.windTo({ fromDeg: 240, speedMps: 5 });
+    state.windTo({ fromDeg: 245 });
+    const wind = { ...CALM, fromDeg: 245, speedMps: 5 };
+    expect(state.wind.value).toEqual(wind);
+    expect(state.lags.value).toBe(true);
+    clock.paint();
+    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([
+      { flag: at(0, 300), wind, shot: 1, grade: 'following' },
+    ]);
+    await desk.of('moveFlag')[0]?.answer(ahead(at(0, 300)));
+    expect(state.lags.value).toBe(false);
+    expect(state.shot.value?.expectedStrokes).toBe(3.4);
+    clock.pass(150);
+    expect(desk.of('moveFlag')[1]?.ask).toMatchObject({ wind, grade: 'settled' });
+    await desk.of('moveFlag')[1]?.answer(holeAnswer());
+    expect(state.said.value).toContain('8-iron, full');
+  });
+
+  it('stays for the next hole, and is drawn with whence it is known', async () => {
+    const { desk, clock, state } = await opened();
+    state.windTo({ speedMps: 4, heightM: 2 });
+    clock.paint();
+    await desk.of('moveFlag')[0]?.answer(ahead(at(0, 300)));
+    expect(desk.of('draw').at(-1)?.ask).toMatchObject({ wind: { speedMps: 4, known: 'felt' } });
+    state.turnTo({});
+    expect(desk.of('open').at(-1)?.ask).toMatchObject({ wind: { speedMps: 4, heightM: 2 } });
+  });
+});
+
 describe('a spot of one’s own', () => {
   it('is priced, moves with the flag’s answers, and can be given up', async () => {
     const { desk, clock, state } = await opened();
@@ -169,7 +203,9 @@ describe('opening', () => {
     const { desk, clock, state } = await opened(true, { ...holeAnswer(), prepared: true });
     expect(state.answered.value).toBe('prepared');
     clock.pass(300);
-    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([{ flag: at(0, 300), shot: 1, grade: 'settled' }]);
+    expect(desk.of('moveFlag').map(({ ask }) => ask)).toEqual([
+      { flag: at(0, 300), wind: CALM, shot: 1, grade: 'settled' },
+    ]);
     await desk.of('moveFlag')[0]?.answer(holeAnswer());
     expect([state.answered.value, state.said.value]).toEqual(['settled', '']);
   });

@@ -1,5 +1,6 @@
 import type { HoleDocument, Shelf, ShotDocument } from '@leeway/contract';
-import type { PlanePoint, Units } from '@leeway/engine';
+import type { ShownWind } from '@leeway/chart';
+import { CALM, FORECAST_HEIGHT_M, type PlanePoint, type Units, type Wind } from '@leeway/engine';
 import { batch, computed, effect, signal } from '@preact/signals';
 import type { Behind, FlagAsk, HoleAnswer, PlanDesk, ShotAnswer } from '../asks.ts';
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
@@ -64,7 +65,8 @@ export class PlanState {
   /** The flag has gone on from where the shown choice has it. */
   readonly lags = computed(() => {
     const [at, answered] = [this.flag.value, this.answeredFor.value];
-    return at !== undefined && answered !== undefined && !samePlace(at, answered);
+    const turned = this.wind.value !== this.answeredWind.value;
+    return at !== undefined && answered !== undefined && (turned || !samePlace(at, answered));
   });
   readonly flagMoved = computed(() => {
     const [at, start] = [this.flag.value, this.startFlag.value];
@@ -72,6 +74,10 @@ export class PlanState {
   });
   /** The sheet of another shot is still there. */
   readonly drawing = computed(() => this.hole.value !== undefined && this.sheets.shot.value !== this.index.value);
+
+  /** The wind, and the one that the shown choice is for. */
+  readonly wind = signal<Wind>(CALM);
+  private readonly answeredWind = signal<Wind>(CALM);
 
   private readonly desk: PlanDesk;
   private readonly pace: Pace;
@@ -130,6 +136,20 @@ export class PlanState {
     if (hole === undefined) return;
     this.flag.value = keepOnGreen(at, hole.green);
     this.flagWasMoved.value = true;
+    this.follow();
+  }
+
+  /** Turns the wind, makes it stronger or weaker, or says whence it is known; all figures follow. */
+  windTo(to: Partial<Wind>): void {
+    if (this.hole.value === undefined) return;
+    this.wind.value = { ...this.wind.value, ...to };
+    this.windWasTurned = true;
+    this.follow();
+  }
+
+  private windWasTurned = false;
+
+  private follow(): void {
     this.pace.follow(
       () => this.askMove('following'),
       () => this.askMove('settled'),
@@ -190,7 +210,8 @@ export class PlanState {
       if (this.hole.value === undefined) this.sheets.clear();
     });
     try {
-      const answer = await this.desk.open({ ...this.open.value, units: this.units.value });
+      const wind = this.wind.value;
+      const answer = await this.desk.open({ ...this.open.value, units: this.units.value, wind });
       if (answer === undefined || opening !== this.opening) return;
       batch(() => {
         if (atFlag)
@@ -200,6 +221,7 @@ export class PlanState {
           );
         this.startFlag.value = answer.flag;
         this.flag.value = answer.flag;
+        this.answeredWind.value = wind;
         this.settle(answer);
       });
       if (keptFlag !== undefined) this.flagTo(keptFlag);
@@ -215,14 +237,15 @@ export class PlanState {
     this.edition.value++;
   }
 
-  private moved(answer: ShotAnswer | HoleAnswer, { flag }: FlagAsk): void {
+  private moved(answer: ShotAnswer | HoleAnswer, { flag, wind }: FlagAsk): void {
     batch(() => {
       this.fault.value = undefined;
+      if (wind !== undefined) this.answeredWind.value = wind;
       if ('plan' in answer) {
         // the finger may have gone on meanwhile
         if (this.flag.value !== undefined && samePlace(this.flag.value, flag)) this.flag.value = answer.flag;
         this.settle(answer);
-        if (this.flagWasMoved.value) this.say();
+        if (this.flagWasMoved.value || this.windWasTurned) this.say();
       } else {
         this.following.value = answer;
         this.edition.value++;
@@ -237,7 +260,12 @@ export class PlanState {
 
   private askMove(grade: FlagAsk['grade']): void {
     const flag = this.flag.value;
-    if (flag !== undefined) this.moves.put({ flag, shot: this.index.value, grade });
+    if (flag !== undefined) this.moves.put({ flag, wind: this.wind.value, shot: this.index.value, grade });
+  }
+
+  private shownWind(): ShownWind {
+    const { speedMps, fromDeg, heightM } = this.wind.peek();
+    return { speedMps, fromDeg, known: heightM === FORECAST_HEIGHT_M ? 'forecast' : 'felt' };
   }
 
   private fail(error: unknown): void {
@@ -262,7 +290,7 @@ export class PlanState {
     if (room === undefined || hole === undefined) return;
     // a tee shot that does not go for the flag is shown on the whole hole, so that its flag is there to be dragged
     const wholeHole = !room.phone && shot === 0 && hole.plan.shots[0]?.atFlag === undefined;
-    this.sheets.draw({ ...room, shot, wholeHole, light, units: this.units.peek() });
+    this.sheets.draw({ ...room, shot, wholeHole, light, units: this.units.peek(), wind: this.shownWind() });
   }
 
   /** The small chart of the hole; it waits for the sheet, and its shots move only once they have settled. */
@@ -272,7 +300,13 @@ export class PlanState {
     const room = this.sheets.room.value;
     if (room === undefined || room.phone || this.hole.value === undefined || this.sheets.shot.value === undefined)
       return;
-    this.sheets.drawIndex({ shot, light, units: this.units.peek(), pixelRatio: room.pixelRatio });
+    this.sheets.drawIndex({
+      shot,
+      light,
+      units: this.units.peek(),
+      wind: this.shownWind(),
+      pixelRatio: room.pixelRatio,
+    });
   }
 }
 

@@ -16,7 +16,7 @@ export interface Room {
 }
 
 /** The sheet of the shown shot, or of the whole hole with that shot on it. */
-export interface SheetAsk extends Room, Pick<DrawAsk, 'light' | 'units'> {
+export interface SheetAsk extends Room, Pick<DrawAsk, 'light' | 'units' | 'wind'> {
   readonly shot: number;
   readonly wholeHole: boolean;
 }
@@ -58,7 +58,7 @@ export class Sheets {
     this.draws.put(ask);
   }
 
-  drawIndex(ask: Pick<DrawAsk, 'light' | 'units' | 'pixelRatio'> & { readonly shot: number }): void {
+  drawIndex(ask: Pick<DrawAsk, 'light' | 'units' | 'wind' | 'pixelRatio'> & { readonly shot: number }): void {
     this.indexDraws.put({ ...ask, ...INDEX, phone: false });
   }
 

@@ -2,7 +2,7 @@ import type { PlanePoint } from '@leeway/engine';
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
-import { faultWords, headingWords, WORDS } from '../words.ts';
+import { dayWords, faultWords, headingWords, WORDS } from '../words.ts';
 import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
@@ -12,6 +12,7 @@ import { RunningHead } from './RunningHead.tsx';
 import { Sheet } from './Sheet.tsx';
 import { ShotTabs } from './ShotTabs.tsx';
 import { ShotWords } from './ShotWords.tsx';
+import { WindRow } from './WindRow.tsx';
 
 /** The Plan page: the chart of a shot, and the choice in words beside it. */
 export function PlanPage({ state }: { readonly state: PlanState }) {
@@ -45,6 +46,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
               <Others state={state} />
             </div>
             <div class="below">
+              <WindRow state={state} />
               <Acts state={state} />
               <Sure state={state} />
             </div>
@@ -55,7 +57,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
       </main>
       <footer class="foot small">
         <p>
-          {WORDS.day} {WORDS.safety}
+          {dayWords(state.wind.value, units.value)} {WORDS.safety}
         </p>
         <p>{attribution ?? WORDS.madeUp}</p>
       </footer>

@@ -7,6 +7,7 @@ import { Bitmap } from './Bitmap.tsx';
 import { Grip } from './grip.ts';
 import { Handle } from './Handle.tsx';
 import { Overlay } from './Overlay.tsx';
+import { WindArrow } from './WindArrow.tsx';
 import { watchRoom } from './watchRoom.ts';
 
 /** The chart of the shown shot: the desk's picture, over it the signs that move with the finger, over those what one takes hold of. */
@@ -28,6 +29,7 @@ export function Sheet({ state }: { readonly state: PlanState }) {
       >
         <Bitmap picture={state.sheets.picture} id="chart-words" />
         <Overlay state={state} />
+        <WindArrow state={state} />
         <Handle state={state} grip={grip} which="spot" />
         <Handle state={state} grip={grip} which="flag" />
         {state.flagWasMoved.value || state.sheets.picture.value === undefined ? undefined : (

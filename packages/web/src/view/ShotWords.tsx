@@ -64,7 +64,7 @@ export function ShotWords({ state }: { readonly state: PlanState }) {
       <div class="sums">
         <Strokes state={state} />
         <Distances state={state} />
-        <TodaysNumber shot={shot} units={units} />
+        <TodaysNumber shot={shot} units={units} wind={state.wind.value} />
       </div>
       <Finishes shot={shot} />
       {caution === undefined ? undefined : (

@@ -1,10 +1,18 @@
 import type { ShotDocument } from '@leeway/contract';
-import type { Units } from '@leeway/engine';
-import { sumOf, WORDS } from '../words.ts';
+import type { Units, Wind } from '@leeway/engine';
+import { sumOf, windAlong, WORDS } from '../words.ts';
 
 /** Today's number as a pencilled sum. */
-export function TodaysNumber({ shot, units }: { readonly shot: ShotDocument; readonly units: Units }) {
-  const { lines, total } = sumOf(shot, units);
+export function TodaysNumber({
+  shot,
+  units,
+  wind,
+}: {
+  readonly shot: ShotDocument;
+  readonly units: Units;
+  readonly wind: Wind;
+}) {
+  const { lines, total } = sumOf(shot, units, windAlong(shot, wind));
   return (
     <table class="sum">
       <caption>{WORDS.todaysNumber}</caption>

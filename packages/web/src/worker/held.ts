@@ -32,7 +32,11 @@ export class Held {
       const open = await reopen(known, ask, turn);
       return new Held(open, undefined, open);
     }
-    const beforehand = ask.ground.prepared.find(({ hole, player }) => hole === ask.hole && player === ask.player.id);
+    // what was worked out beforehand is for calm air
+    const calm = (ask.wind?.speedMps ?? 0) === 0;
+    const beforehand = ask.ground.prepared.find(
+      ({ hole, player }) => calm && hole === ask.hole && player === ask.player.id,
+    );
     const [read, sent] = await Promise.all([
       readHole(ask, fetched),
       beforehand === undefined ? undefined : fetched(beforehand.url),

@@ -1,13 +1,17 @@
 import type { Turn } from '@leeway/desk';
-import { doubtOf, type Grade, type HolePlan, type PlannedShot, type PlanePoint } from '@leeway/engine';
+import { doubtOf, type HolePlan, type PlannedShot } from '@leeway/engine';
 import type { FlagAsk } from '../asks.ts';
-import type { OpenHole } from './openHole.ts';
+import { dayOf, type OpenHole } from './openHole.ts';
 import { planOn } from './planOn.ts';
 
-/** Moves the flag and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
-export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot {
+/** Moves the flag or turns the wind, and chooses the shown shot anew; the others stay as they were planned. The doubt of the later ones is the one they had. */
+export function followFlag(open: OpenHole, { flag, wind, shot }: FlagAsk): PlannedShot {
   const held = shownShot(open, shot);
-  putFlag(open, flag, 'following', held.choice.from.at);
+  open.study.turnWind(wind === undefined ? open.study.day : dayOf(wind), 'following');
+  const { flag: stands } = open.study.ground;
+  if (stands.eastM !== flag.eastM || stands.northM !== flag.northM)
+    open.study.moveFlag(flag, 'following', held.choice.from.at);
+  stand(open);
   const choice = open.study.ask(held.choice.from);
   if (choice === undefined) throw new Error(`nothing can be played from ${held.choice.from.lie}`);
   const later = open.plan.shots.slice(shot + 1).flatMap((s) => s.choice.answer.nudges);
@@ -23,23 +27,26 @@ export function followFlag(open: OpenHole, { flag, shot }: FlagAsk): PlannedShot
 /** Moves the flag and plans the hole anew: the balls up to the shown shot's stay where they lie, and the plan goes on from its spot. */
 export async function settleFlag(
   open: OpenHole,
-  { flag, shot }: FlagAsk,
+  { flag, wind, shot }: FlagAsk,
   turn: Pick<Turn, 'pause'>,
 ): Promise<HolePlan> {
   shownShot(open, shot);
   const { flag: stands } = open.study.ground;
-  if (open.settled && stands.eastM === flag.eastM && stands.northM === flag.northM) return open.plan;
+  const day = wind === undefined ? open.study.day : dayOf(wind);
+  const same = JSON.stringify(open.study.day) === JSON.stringify(day);
+  if (open.settled && same && stands.eastM === flag.eastM && stands.northM === flag.northM) return open.plan;
   const balls = open.plan.shots.slice(0, shot + 1).map(({ choice, dropped }) => ({ state: choice.from, dropped }));
-  putFlag(open, flag, 'settled');
+  open.study.turnWind(day, 'settled');
+  open.study.moveFlag(flag, 'settled');
+  stand(open);
   open.plan = await planOn(open.study, balls, turn);
   open.settled = true;
   return open.plan;
 }
 
 /** The choices are those from before until they are made anew, but what is drawn under them is asked of the solution that stands. */
-function putFlag(open: OpenHole, flag: PlanePoint, grade: Grade, from?: PlanePoint): void {
+function stand(open: OpenHole): void {
   open.settled = false;
-  open.study.moveFlag(flag, grade, from);
   open.plan = { ...open.plan, solution: open.study.solution };
 }
 

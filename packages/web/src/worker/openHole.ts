@@ -1,5 +1,5 @@
 import type { Turn } from '@leeway/desk';
-import { type HolePlan, Study } from '@leeway/engine';
+import { CALM, type Day, type HolePlan, REFERENCE, Study, type Wind } from '@leeway/engine';
 import type { OpenAsk } from '../asks.ts';
 import { planOn } from './planOn.ts';
 import type { ReadHole } from './readHole.ts';
@@ -15,8 +15,8 @@ export interface OpenHole extends ReadHole {
 
 /** Solves a hole, and plans it from the tee. */
 export async function solveRead(read: ReadHole, turn: Pick<Turn, 'pause'>): Promise<OpenHole> {
-  const { ground, player } = read;
-  const study = new Study(ground, player);
+  const { ground, player, ask } = read;
+  const study = new Study(ground, player, dayOf(ask.wind));
   return { ...read, study, plan: await planFromTee(study, turn), settled: true };
 }
 
@@ -24,8 +24,12 @@ export async function solveRead(read: ReadHole, turn: Pick<Turn, 'pause'>): Prom
 export async function reopen(open: OpenHole, ask: OpenAsk, turn: Pick<Turn, 'pause'>): Promise<OpenHole> {
   const { study, ground } = open;
   if (study.ground.flag !== ground.flag) study.moveFlag(ground.flag, 'settled');
+  study.turnWind(dayOf(ask.wind));
   return { ...open, ask, plan: await planFromTee(study, turn), settled: true };
 }
+
+/** The page's day: the reference day, but for its wind. */
+export const dayOf = (wind: Wind = CALM): Day => ({ ...REFERENCE, wind });
 
 const planFromTee = (study: Study, turn: Pick<Turn, 'pause'>): Promise<HolePlan> =>
   planOn(study, [{ state: { at: study.ground.ball, lie: 'tee' }, dropped: false }], turn);

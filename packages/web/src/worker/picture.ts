@@ -25,7 +25,11 @@ export class Painter {
   /** The sheet of a shot, or of the hole. */
   sheet(charted: Charted, ask: DrawAsk): Picture {
     const sheets = this.sheetsFor(charted.ground, ask);
-    const drawn = sheets.drawing.scene(ask.shot === undefined ? charted : { ...charted, shot: ask.shot });
+    const drawn = sheets.drawing.scene({
+      ...charted,
+      ...(ask.wind && { wind: ask.wind, arrowOver: true }),
+      ...(ask.shot === undefined ? {} : { shot: ask.shot }),
+    });
     const canvas = blank(ask);
     contextOf(canvas).drawImage(this.groundOf(sheets, drawn, ask), 0, 0);
     paintOn(canvas, drawn, ask, OVER);
@@ -61,9 +65,10 @@ export function indexPicture(charted: Charted, ask: DrawAsk): Picture {
   return pictureOf(canvas, drawn);
 }
 
-const pictureOf = (canvas: OffscreenCanvas, { placing, title, description }: Scene): Picture => ({
+const pictureOf = (canvas: OffscreenCanvas, { placing, rose, title, description }: Scene): Picture => ({
   bitmap: canvas.transferToImageBitmap(),
   placing,
+  ...(rose && { rose }),
   title,
   description,
 });

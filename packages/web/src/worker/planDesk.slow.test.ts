@@ -1,6 +1,6 @@
 import { planSchema } from '@leeway/contract';
 import type { Turn } from '@leeway/desk';
-import type { PlanePoint } from '@leeway/engine';
+import { CALM, type PlanePoint } from '@leeway/engine';
 import { describe, expect, test } from 'vitest';
 import type { HoleAnswer, ShotAnswer } from '../asks.ts';
 import { planDesk } from './planDesk.ts';
@@ -15,6 +15,26 @@ const holeSchema = planSchema.shape.holes.element;
 const beside = (p: PlanePoint, eastM: number, northM: number): PlanePoint => ({
   eastM: p.eastM + eastM,
   northM: p.northM + northM,
+});
+
+describe('a turned wind', () => {
+  const wind = { ...CALM, speedMps: 6, fromDeg: 200 };
+
+  test('is followed by the shown shot, settled as a hole opened in it, and gone without a trace', async () => {
+    const desk = fresh();
+    const opened = await desk.open(ask, turn);
+    const { flag } = opened;
+    const followed = (await desk.moveFlag({ flag, wind, shot: 0, grade: 'following' }, turn)) as ShotAnswer;
+    const settled = (await desk.moveFlag({ flag, wind, shot: 0, grade: 'settled' }, turn)) as HoleAnswer;
+    const told = ({ plan }: HoleAnswer) => ({ ...plan, solver: undefined });
+    expect(told(settled)).toEqual(told(await fresh().open({ ...ask, wind }, turn)));
+    const shot = settled.plan.shots[0];
+    expect(shot?.todaysNumber.windM).not.toBe(0);
+    // what follows the stroke is still played as in calm air
+    expect(Math.abs(followed.document.expectedStrokes - (shot?.expectedStrokes ?? 0))).toBeLessThan(0.15);
+    const calm = (await desk.moveFlag({ flag, wind: CALM, shot: 0, grade: 'settled' }, turn)) as HoleAnswer;
+    expect(told(calm)).toEqual(told(opened));
+  });
 });
 
 describe('a moved flag', () => {
