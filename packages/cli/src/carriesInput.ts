@@ -73,12 +73,11 @@ async function storedInput(
     throw new Usage('the shots come from files or from --data, not both; leeway keep takes files in');
   let input: CarriesInput | undefined;
   const code = await withStore(given, io, async (store) => {
-    const { current } = await import('@leeway/store');
-    const { ballOf, playerFileOf } = await import('@leeway/server');
+    const { ballOf, playerFileOf, standingShots } = await import('@leeway/server');
     const found = await playerNamed(store, name);
     if (isFault(found)) return told([found], io);
     const { owner, body } = found.profile;
-    const shots = await current(store, { owner, kind: 'shot' });
+    const { shots } = await standingShots(store, owner);
     const rows = shots.map((shot, i): ShotRow => ({ file: 'the store', line: i + 1, ...ballOf(shot.body) }));
     if (rows.length === 0)
       return told([refusal('no-shots', body.name, 'no shots', 'shots: leeway keep takes files in')], io);

@@ -10,5 +10,6 @@ export { type OpenKeeping, openKeeping } from './keeping.ts';
 export { withOpeningHole } from './openingHole.ts';
 export { serve, type Serving, tryPort } from './serve.ts';
 export { type NamedText, type ShelfFiles, type StockedShelf, stockShelf } from './shelf.ts';
+export { standingShots } from './work/standingShots.ts';
 export { ballOf, playerFileOf, storedPlayer } from './work/storedPlayer.ts';
 export { startWorking } from './work/worker.ts';

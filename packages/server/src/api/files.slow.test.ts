@@ -86,6 +86,18 @@ test('a file with odd headings is mapped, seen row by row, approved, and its map
   expect(inYards.faults.map(({ code }) => code)).toContain('session-known');
   expect(await current(api.store, { owner: player, kind: 'shot' })).toHaveLength(2);
 
+  const takenBack = { id: newId(), madeAt: MADE_AT, supersedes: mapped.sessions[0]?.id, body: {} };
+  await api.ask('POST', `/api/players/${player}/withdrawals`, { records: [takenBack] });
+  expect((await api.ask('GET', `/api/players/${player}/ladder`)).json).toMatchObject({ balls: [] });
+  const anew = (await send(player, bytes(ODD), { reading: ODD_READING })).json;
+  expect((await send(player, bytes(ODD), { reading: ODD_READING, approve: anew.seen })).json.kept).toMatchObject({
+    shots: 2,
+    already: false,
+  });
+  expect((await api.ask('GET', `/api/players/${player}/ladder`)).json).toMatchObject({
+    balls: [{ carryM: 131.4 }, { carryM: 121.5 }],
+  });
+
   const other = await newPlayer('Kim Aster');
   const june = (await send(other, bytes(ODD.replaceAll('7-iron', '6-iron')))).json;
   expect(june).toMatchObject({

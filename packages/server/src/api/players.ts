@@ -4,6 +4,7 @@ import * as z from 'zod';
 import { receiptsSchema } from '@leeway/contract';
 import { notThere, refusal } from '../refusal.ts';
 import { csvOf } from '../csv.ts';
+import { standingShots } from '../work/standingShots.ts';
 import { orRefuse, type Keeping } from './kept.ts';
 import { ofPlayer } from './paths.ts';
 import type { Api } from './route.ts';
@@ -107,10 +108,8 @@ export function playerRoutes(api: Api, { store }: Keeping): void {
 async function ladderOf(store: Store, owner: string): Promise<LadderData> {
   const [profile] = (await current(store, { owner, kind: 'profile' })).slice(-1);
   if (profile === undefined) throw notThere('player');
-  const sessions = await current(store, { owner, kind: 'session' });
-  const shots = await current(store, { owner, kind: 'shot' });
+  const { sessions, shots } = await standingShots(store, owner);
   const [fit] = (await current(store, { owner, kind: 'fitted' })).slice(-1);
-  const dates = new Map(sessions.map(({ id, body }) => [id, body.date]));
   const used = new Set(fit?.body.from.shots ?? []);
   const same = used.size === shots.length && shots.every(({ id }) => used.has(id));
   return {
@@ -124,7 +123,7 @@ async function ladderOf(store: Store, owner: string): Promise<LadderData> {
             ...(fit.body.ladder === undefined ? {} : { ladder: fit.body.ladder }),
           },
     balls: shots.map(({ id, body: { session, club, swing, carryM, sideM } }) => {
-      const date = dates.get(session);
+      const date = sessions.get(session)?.body.date;
       return {
         id,
         session,

@@ -10,7 +10,7 @@ import {
   type ShotRow,
 } from '@leeway/contract';
 import { playersIn, readShots, type ShotTable, shotsOfOne, shotTable, withoutRepeatedSessions } from '@leeway/formats';
-import { current, derivedId, get, put, type Store } from '@leeway/store';
+import { current, derivedId, get, history, put, type Store } from '@leeway/store';
 import { digestOf } from './digest.ts';
 import { mapOf, readingToKeep, rememberedReading } from './readings.ts';
 
@@ -96,9 +96,10 @@ async function readWhole(store: Store, asked: ShotFileAsked): Promise<Read<ReadW
   const headings = shownHeadings(table);
   const taken = JSON.stringify([headings.map(({ meaning }) => meaning ?? 'ignore'), reading.units, reading.of ?? '']);
   const print = [digestOf(bytes), taken];
-  const sessions = refused
-    ? []
-    : byDate(own.rows, asked.date).map(([date, rows]) => ({ id: derivedId(owner, ...print, date), date, rows }));
+  const sessions: ReadSession[] = [];
+  if (!refused)
+    for (const [date, rows] of byDate(own.rows, asked.date))
+      sessions.push({ id: await sessionId(store, owner, [...print, date]), date, rows });
   const before = await sessionsLike(store, asked, sessions);
   const shown: ShotFile = {
     headings,
@@ -143,6 +144,15 @@ function withinSide(rows: readonly ShotRow[]): {
     done: 'the row is left out',
   }));
   return { rows: rows.filter((row) => !strange(row)), faults };
+}
+
+/** The same balls of a day have the same id however often they are read, until they were taken back: then they may come in anew. */
+async function sessionId(store: Store, owner: string, print: readonly string[]): Promise<string> {
+  for (let time = 0; ; time++) {
+    const id = derivedId(owner, ...print, String(time));
+    const takenBack = (await history(store, owner, id)).some(({ kind }) => kind === 'withdrawal');
+    if (!takenBack) return id;
+  }
 }
 
 /** Sessions that are kept of a file of this name and these days, read otherwise: one of the two should go, or every ball counts twice. */

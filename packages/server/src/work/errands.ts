@@ -1,8 +1,9 @@
 import { type Errand, type Fault, HOUSE, newRecord, type Read, type StoredRecord, wordFault } from '@leeway/contract';
 import { CALM, type Day, REFERENCE, YARD_M } from '@leeway/engine';
-import { current, derivedId, get, type JobQueue, noteProgress, put, type RunningJob, type Store } from '@leeway/store';
+import { derivedId, get, type JobQueue, noteProgress, put, type RunningJob, type Store } from '@leeway/store';
 import { inThread } from './inThread.ts';
 import type { RoundAsked } from './planHoles.ts';
+import { standingShots } from './standingShots.ts';
 import { ballOf, playerFileOf, storedPlayer } from './storedPlayer.ts';
 
 const TASKS: readonly Errand['task'][] = ['fit', 'plan'];
@@ -36,7 +37,7 @@ const noPlayer = {
 async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: string): Promise<Read<object>> {
   const player = await storedPlayer(store, owner);
   if (player === undefined) return noPlayer;
-  const shots = await current(store, { owner, kind: 'shot' });
+  const { shots } = await standingShots(store, owner);
   const balls = shots.map(({ body }) => ballOf(body));
   const { value, faults } = await inThread(
     { task: 'fit', player: playerFileOf(player.profile.body), balls },
