@@ -9,6 +9,8 @@ import { checkRequest } from './api/route.ts';
 import { type Door, doorkeeper } from './door.ts';
 import { Refusal } from './refusal.ts';
 import type { StockedShelf } from './shelf.ts';
+import { withStored } from './storedShelf.ts';
+import { storedCourses } from './work/storedCourses.ts';
 
 /** Scripts, styles, fonts and pictures of the page's own files alone; nothing from elsewhere, no frame round it. WebAssembly is the engine's. */
 const HEADERS = {
@@ -84,9 +86,10 @@ export async function createApp(served: Served, told: (error: unknown) => void):
   });
 
   app.get('/health', { schema: { hide: true } }, () => ({ ok: true }));
-  await apiRoutes(app, keeping);
-  app.get('/api/shelf', { schema: { hide: true } }, (_, reply) =>
-    reply.header('cache-control', ASK_AGAIN).send(stocked.shelf),
+  const courses = storedCourses(keeping?.store);
+  await apiRoutes(app, keeping, courses);
+  app.get('/api/shelf', { schema: { hide: true } }, async (_, reply) =>
+    reply.header('cache-control', ASK_AGAIN).send(await withStored(stocked.shelf, keeping?.store, courses)),
   );
   app.get<{ Params: { id: string } }>('/api/files/:id', { schema: { hide: true } }, (request, reply) => {
     const json = stocked.sent.get(request.params.id);

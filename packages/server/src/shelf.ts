@@ -96,7 +96,8 @@ class Stock {
   }
 }
 
-function sentHole({ course, attribution }: GroundFile, hole: HoleGround): SentHole {
+/** A hole of a ground that was read, as it is sent. */
+export function sentHole({ course, attribution }: GroundFile, hole: HoleGround): SentHole {
   return {
     ...(course === undefined ? {} : { course }),
     ...(attribution === undefined ? {} : { attribution }),
@@ -112,5 +113,6 @@ const sentBall = ({ club, swing, date, carryM, sideM }: ShotRow): SentBall => ({
   ...(sideM === undefined ? {} : { sideM }),
 });
 
-const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
+/** An id on the shelf, and of what is sent. */
+export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
 const urlOf = (id: string): string => `/api/files/${id}`;

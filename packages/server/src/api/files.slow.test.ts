@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import type { GroundFilePreview, ShotFile } from '@leeway/contract';
+import { type GroundFilePreview, receivedHole, type ShotFile, shelfSchema } from '@leeway/contract';
+import { readGround } from '@leeway/formats';
 import { DEMO, DEMO_PLAYERS } from '@leeway/demo';
 import { current } from '@leeway/store';
 import { MADE_AT, newId } from '@leeway/store/testing';
@@ -156,6 +157,31 @@ test('a ground file is looked at, approved, and kept once', async () => {
   expect((await api.ask('GET', '/api/courses')).json).toMatchObject({
     courses: [{ id: kept.kept?.course, name: 'Tolvane Links' }],
   });
+});
+
+test('what is kept stands on the shelf, and opens as what was read from files does', async () => {
+  const file = readFileSync(DEMO.ground);
+  const url = '/api/courses/files?name=tolvane.geojson';
+  const { seen } = (await api.ask('POST', url, file)).json as GroundFilePreview;
+  await api.ask('POST', `${url}&approve=${seen}`, file);
+  const player = await newPlayer('Oda Reis');
+  const shelf = shelfSchema.parse((await api.app.inject({ url: '/api/shelf', headers: OWN })).json());
+  const hole = shelf.grounds.at(-1)?.holes.find((h) => h.hole === '7');
+  const opened = receivedHole((await api.ask('GET', hole?.url ?? '')).json);
+  const { frame, ...rest } = readGround(file.toString('utf8'), 'x').value?.holes.find((h) => h.hole === '7') ?? {
+    frame: undefined,
+  };
+  expect({ ...opened, frame: undefined }).toEqual({ ...rest, frame: undefined });
+  expect(opened.frame.origin).toEqual(frame?.origin);
+  const moved = receivedHole((await api.ask('GET', `${hole?.url ?? ''}?flag=16,7R`)).json);
+  expect(moved.flagFrom).toBe('given');
+  expect(moved.flag).not.toEqual(opened.flag);
+  expect((await api.ask('GET', `${hole?.url ?? ''}?flag=16`)).status).toBe(400);
+  expect((await api.ask('GET', `${hole?.url ?? ''}9`)).status).toBe(404);
+  const shelved = shelf.players.find(({ name }) => name === 'Oda Reis');
+  expect((await api.ask('GET', shelved?.url ?? '')).json).toEqual({ version: 1, name: 'Oda Reis' });
+  expect((await api.ask('GET', shelved?.ballUrls[0] ?? '')).json).toEqual([]);
+  expect(shelved?.url).toContain(player);
 });
 
 test('a Player file becomes a player, whose name is then taken', async () => {

@@ -1,9 +1,17 @@
-import { erasedSchema, erasureSchema, type LadderData, ladderSchema, playerListSchema } from '@leeway/contract';
+import {
+  erasedSchema,
+  erasureSchema,
+  type LadderData,
+  ladderSchema,
+  playerSchema,
+  playerListSchema,
+} from '@leeway/contract';
 import { current, erasePlayer, exportPlayer, importPlayer, playerList, type Store } from '@leeway/store';
 import * as z from 'zod';
 import { receiptsSchema } from '@leeway/contract';
 import { notThere, refusal } from '../refusal.ts';
 import { csvOf } from '../csv.ts';
+import { storedPlayer } from '../work/storedPlayer.ts';
 import { standingShots } from '../work/standingShots.ts';
 import { orRefuse, type Keeping } from './kept.ts';
 import { ofPlayer } from './paths.ts';
@@ -30,6 +38,34 @@ export function playerRoutes(api: Api, { store }: Keeping): void {
       },
     },
     ({ params }) => ladderOf(store, params.player),
+  );
+  api.get(
+    '/api/players/:player/file',
+    {
+      schema: {
+        tags,
+        summary: 'The player as a Player file: the profile with the newest patterns, ready to plan with',
+        params: ofPlayer,
+        response: { 200: playerSchema },
+      },
+    },
+    async ({ params }) => {
+      const stored = await storedPlayer(store, params.player);
+      if (stored === undefined) throw notThere('player');
+      return stored.file;
+    },
+  );
+  api.get(
+    '/api/players/:player/balls',
+    {
+      schema: {
+        tags,
+        summary: 'Every ball that counts',
+        params: ofPlayer,
+        response: { 200: ladderSchema.shape.balls },
+      },
+    },
+    async ({ params }) => (await ladderOf(store, params.player)).balls,
   );
   api.get(
     '/api/players/:player/record',

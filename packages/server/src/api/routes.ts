@@ -2,18 +2,20 @@ import type { FastifyInstance } from 'fastify';
 import { refusal } from '../refusal.ts';
 import { errandRoutes } from './errands.ts';
 import { fileRoutes } from './files.ts';
-import { houseRoutes } from './house.ts';
+import { backupRoutes } from './backups.ts';
+import { courseRoutes } from './courses.ts';
 import type { Keeping } from './kept.ts';
 import { describeApi } from './openApi.ts';
 import { playerRoutes } from './players.ts';
 import { recordRoutes } from './records.ts';
+import type { Courses } from '../work/storedCourses.ts';
 import type { Api } from './route.ts';
 
 /** What a phone and the pages ask for besides files: never kept by a browser. */
 const NOT_KEPT = { 'cache-control': 'no-store' };
 
 /** Adds all addresses under /api that work on the store; without one they are there, and refuse. */
-export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefined): Promise<void> {
+export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefined, courses: Courses): Promise<void> {
   await describeApi(app);
   await app.register((inner) => {
     const api = inner as unknown as Api;
@@ -29,7 +31,8 @@ export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefin
     const kept = keeping ?? ({} as Keeping);
     playerRoutes(api, kept);
     recordRoutes(api, kept);
-    houseRoutes(api, kept);
+    courseRoutes(api, courses);
+    backupRoutes(api, kept);
     errandRoutes(api, kept);
     fileRoutes(api, kept);
     return Promise.resolve();

@@ -31,7 +31,7 @@ export async function openTestApi(door: Door = {}): Promise<TestApi> {
   const page = join(folder, 'page');
   mkdirSync(page);
   writeFileSync(join(page, 'index.html'), '<!doctype html><title>Leeway</title>');
-  const shelf = { grounds: [], players: [], opening: { ground: '', hole: '7', player: '' } };
+  const shelf = { grounds: [], players: [], opening: { ground: '0'.repeat(16), hole: '7', player: '0'.repeat(16) } };
   const keeping = { store, queue, backups: join(folder, 'backups') };
   const app = await createApp({ page, stocked: { shelf, sent: new Map() }, keeping, door, holdsAnswers: true }, (error) => {
     throw error;
