@@ -1,5 +1,6 @@
 /** How true the fitted patterns are, on players whose truth is known: `npm run bench:patterns`, or with a number of players. */
 import { STRAYS, USUAL, type World } from '@leeway/demo';
+import { type ApproachScore, scoreApproaches } from './approachScores.ts';
 import { scorePatterns, type Scores } from './patternScores.ts';
 import { cpuMs } from './cpu.ts';
 
@@ -28,4 +29,20 @@ for (const world of worlds) {
   );
   if (scores !== undefined) print(world.name, scores);
   out(`  ${(ms / 1000).toFixed(1)} s CPU`);
+}
+
+for (const overYd of [0, 5, 10]) {
+  const s = scoreApproaches(Math.ceil(players / 3), 30, overYd, 5);
+  out(
+    `30 greens hit of ${s.approaches.toFixed(0)} approaches, played at ${overYd} yd over the carry; error of the carry, yd:`,
+  );
+  const line = (words: string, x: ApproachScore): void =>
+    out(
+      `  ${words.padEnd(22)} mean ${x.biasYd.toFixed(2)}, root mean square ${x.rmsYd.toFixed(2)}, truths in 80: ${percent(x.covered80)}`,
+    );
+  line('greens hit alone', s.greensHit);
+  line('and the sides missed', s.withMisses);
+  out(
+    `  ${'plain mean of marks'.padEnd(22)} mean ${s.plainMean.biasYd.toFixed(2)}, root mean square ${s.plainMean.rmsYd.toFixed(2)}`,
+  );
 }

@@ -2,3 +2,4 @@ export { DEMO, DEMO_PLAYERS } from './demoPath.ts';
 export * from './virtual/world.ts';
 export * from './virtual/virtualBag.ts';
 export * from './virtual/virtualBalls.ts';
+export * from './virtual/virtualApproaches.ts';

@@ -33,7 +33,8 @@ function shapeWith(thin: { readonly mean: number; readonly sd: number }): Mishit
   };
   return {
     density: (share) => (share >= 0 && share <= MOST ? between(pdf, share) : STRAY / MOST),
-    below: (share) => (share <= 0 ? 0 : share >= MOST ? 1 : between(cdf, share)),
+    // Beyond the table both go on as the stray share has them, so that a window there has the chance of its balls.
+    below: (share) => (share <= 0 ? 0 : share >= MOST ? 1 + ((share - MOST) * STRAY) / MOST : between(cdf, share)),
   };
 }
 

@@ -98,6 +98,7 @@ export class TwoPart {
       ball.seCarryM ?? 0,
       ball.seDirectionDeg ?? 0,
       ball.onCourse === true,
+      this.corr,
     );
     return { good: this.goodThere, mishit: this.mishitThere };
   }
@@ -106,16 +107,19 @@ export class TwoPart {
   logLikelihood(seen: PackedBalls): number {
     let sum = 0;
     for (let i = 0; i < seen.n; i++) {
+      const window = seen.windows[i];
+      // The chance of a window leaves correlation out, so a ball that is seen only in one must too.
+      const corr = window === undefined ? this.corr : 0;
       this.weigh(
         seen.carryM[i]!,
         seen.directionDeg[i]!,
         seen.seCarryM[i]!,
         seen.seDirectionDeg[i]!,
         seen.onCourse[i] === 1,
+        corr,
       );
       let density = this.goodThere + this.mishitThere;
-      const window = seen.windows[i];
-      if (window !== undefined) density /= Math.max(1e-9, this.chanceOf(window, 'inside'));
+      if (window !== undefined) density /= Math.max(1e-9, this.chanceOf(window, 'inside', seen.seCarryM[i]!));
       sum += seen.counts[i]! * Math.log(Math.max(LEAST, density));
     }
     for (const miss of seen.unseen)
@@ -123,7 +127,7 @@ export class TwoPart {
     return sum;
   }
 
-  private weigh(carryM: number, deg: number, erredM: number, erredDeg: number, onCourse: boolean): void {
+  private weigh(carryM: number, deg: number, erredM: number, erredDeg: number, onCourse: boolean, corr: number): void {
     const sd = this.sdOf(onCourse, erredM);
     const share = this.shareOf(onCourse);
     const z = (carryM - this.carryM) / sd;
@@ -134,8 +138,8 @@ export class TwoPart {
     const own = this.directionSdDeg;
     const erredSq = erredDeg * erredDeg;
     const off = deg - this.biasDeg;
-    const t = Math.sqrt(own * own * (1 - this.corr * this.corr) + erredSq);
-    const u = (off - this.corr * own * held) / t;
+    const t = Math.sqrt(own * own * (1 - corr * corr) + erredSq);
+    const u = (off - corr * own * held) / t;
     this.goodThere *= (ROOT_2PI * Math.exp(-0.5 * u * u)) / t;
     const wide = Math.sqrt(own * own * MISHIT_DIRECTION_SPREAD ** 2 + erredSq);
     const v = off / wide;
@@ -153,31 +157,32 @@ export class TwoPart {
   }
 
   /** Chance that a ball on the course carries under `carryM`, by part. */
-  private below(carryM: number): { readonly good: number; readonly mishit: number } {
+  private below(carryM: number, erredM: number): { readonly good: number; readonly mishit: number } {
     return {
-      good: this.good.cdf((carryM - this.carryM) / this.sdOf(true, 0)),
+      good: this.good.cdf((carryM - this.carryM) / this.sdOf(true, erredM)),
       mishit: this.shape.below(carryM / this.carryM),
     };
   }
 
   /** Chance that a ball on the course comes down in the window, or misses it on one side; correlation is left out of it. */
-  chanceOf(window: Window, side: Unseen['side'] | 'inside'): number {
+  chanceOf(window: Window, side: Unseen['side'] | 'inside', erredM = 0): number {
     const share = this.shareOf(true);
-    const from = this.below(window.shortM);
-    const to = this.below(window.longM);
-    const chance = (short: number, long: number, sdDeg: number): number => {
+    const from = this.below(window.shortM, erredM);
+    const to = this.below(window.longM, erredM);
+    const chance = (short: number, long: number, startsBelow: (deg: number) => number): number => {
       if (side === 'short') return short;
-      if (side === 'long') return 1 - long;
-      const left = normalCdf((window.leftDeg - this.biasDeg) / sdDeg);
-      const right = normalCdf((window.rightDeg - this.biasDeg) / sdDeg);
+      if (side === 'long') return Math.max(0, 1 - long);
+      const left = startsBelow(window.leftDeg);
+      const right = startsBelow(window.rightDeg);
       if (side === 'left') return (long - short) * left;
       if (side === 'right') return (long - short) * (1 - right);
       const inside = (long - short) * (right - left);
       return side === 'inside' ? inside : 1 - inside;
     };
-    return (
-      (1 - share) * chance(from.good, to.good, this.directionSdDeg) +
-      share * chance(from.mishit, to.mishit, this.directionSdDeg * MISHIT_DIRECTION_SPREAD)
-    );
+    const sd = this.directionSdDeg;
+    const good = (deg: number): number => normalCdf((deg - this.biasDeg) / sd);
+    const mishit = (deg: number): number =>
+      (1 - WILD) * normalCdf((deg - this.biasDeg) / (sd * MISHIT_DIRECTION_SPREAD)) + WILD * (0.5 + deg / WILD_DEG);
+    return (1 - share) * chance(from.good, to.good, good) + share * chance(from.mishit, to.mishit, mishit);
   }
 }
