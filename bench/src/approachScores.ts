@@ -37,10 +37,7 @@ export function scoreApproaches(players: number, n: number, overYd: number, seed
     const fitOf = (balls: readonly Ball[], more: Partial<SwingBalls> = {}) =>
       fitSwings(level, [{ club: truth.club, swing: truth.swing, balls, ...more }, ...others], [])[0]!.fit.carryM;
     const hit = fitOf(log.marks);
-    const all = fitOf(
-      log.marks.map(({ seenIn: _, ...ball }) => ball),
-      { unseen: log.misses },
-    );
+    const all = fitOf(log.balls, { unseen: log.misses });
     errors.greensHit.add(hit.value - truth.carryM, truth.carryM, hit.cuts);
     errors.withMisses.add(all.value - truth.carryM, truth.carryM, all.cuts);
     errors.plainMean.add(log.marks.reduce((sum, b) => sum + b.carryM, 0) / log.marks.length - truth.carryM, 0, []);

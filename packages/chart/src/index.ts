@@ -6,6 +6,8 @@ export { groundAt } from './groundAt.ts';
 export { type IndexedSheet, indexScene } from './indexScene.ts';
 export { type Light, type Palette, PALETTES } from './palette.ts';
 export { indexChart } from './indexChart.ts';
+export type { Ladder, LadderGap, Rung } from './ladder/ladder.ts';
+export { ladderScene } from './ladder/ladderScene.ts';
 export { scene } from './scene.ts';
 export type { Size, Units } from './sheet.ts';
 export { svg, type SvgOptions } from './svg.ts';

@@ -114,6 +114,21 @@ describe('leeway carries', () => {
     expect(err).toContain('[putts]');
   });
 
+  it('draws the ladder, as SVG or PDF, and nothing over an old drawing unasked', async () => {
+    const shots = await file('q.csv', shotsOf(8));
+    const drawing = join(folder, 'ladder.svg');
+    expect((await run(shots, '--handicap', '14', '--name', 'Kim', '--out', drawing)).code).toBe(0);
+    const text = await readFile(drawing, 'utf8');
+    expect(text).toContain('<title>The ladder of carries of Kim</title>');
+    expect(text).toMatch(/<desc>Carries in yards: Driver 2\d\d, /);
+    expect((await run(shots, '--out', drawing)).err).toContain('already-there');
+    const print = join(folder, 'ladder.pdf');
+    expect((await run(shots, '--out', print)).code).toBe(0);
+    expect((await readFile(print, 'latin1')).slice(0, 5)).toBe('%PDF-');
+    await expect(run(shots, '--out', 'ladder.png')).rejects.toThrow(Usage);
+    await expect(run(shots, '--light', 'sun')).rejects.toThrow(Usage);
+  });
+
   it('goes on past bad rows, and tells each in one line', async () => {
     const shots = await file('f.csv', `${shotsOf(6)}7i,abc,3\nAverage,150,0\n`);
     const { code, err, out } = await run(shots, '--handicap', '10', '--json');

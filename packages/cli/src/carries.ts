@@ -1,9 +1,22 @@
 import { CARRIES_VERSION, readPlayer } from '@leeway/contract';
-import { carryEntry, type CarryEntry, carryGaps, claimedOf, fittedPlayer, fitSession, isStated } from '@leeway/engine';
+import { ladderScene, type LadderGap, type Rung } from '@leeway/chart';
+import {
+  carryEntry,
+  type CarryEntry,
+  type CarryGap,
+  carryGaps,
+  claimedOf,
+  fittedPlayer,
+  fitSession,
+  isFullSwing,
+  isStated,
+  type SwingFit,
+} from '@leeway/engine';
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
 import { carriesText } from './carriesText.ts';
 import { DATA_OPTION } from './data.ts';
+import { drawn, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
 import { writeBeside } from './files.ts';
 import { UNITS_OPTION } from './quantities.ts';
 
@@ -12,8 +25,8 @@ export const carries: Command = {
   name: 'carries',
   summary: 'fit how far and how wide each club goes from files of shots',
   usage: [
-    'leeway carries SHOTS… [--player P] [--handicap N] [--patterns FILE]',
-    'leeway carries --data DIR --player NAME [--patterns FILE]',
+    'leeway carries SHOTS… [--player P] [--handicap N] [--patterns FILE] [--out FILE.svg|FILE.pdf]',
+    'leeway carries --data DIR --player NAME [--patterns FILE] [--out FILE.svg|FILE.pdf]',
     '',
     'SHOTS are CSV or TSV files with a heading row; club and carry are needed, side is wanted.',
     'Before a session on the range: nobody in front, and room for the club behind.',
@@ -35,6 +48,8 @@ export const carries: Command = {
     units: { ...UNITS_OPTION, help: 'of columns that do not say, and of the text: yards (default) or metres' },
     map: { kind: 'text', value: '"HEADING=COLUMN"', many: true, help: 'what a heading means' },
     patterns: { kind: 'text', value: 'FILE', help: 'write a Player file ready for plan --player' },
+    out: { kind: 'text', value: 'FILE', help: 'draw the ladder, as SVG or PDF by the ending' },
+    light: LIGHT_OPTION,
     name: { kind: 'text', value: 'NAME', help: 'the player, in the Player file and among several in the shots' },
     force: { kind: 'flag', help: 'replace an existing file' },
   },
@@ -42,7 +57,12 @@ export const carries: Command = {
 };
 
 async function runCarries(given: Given, io: Io): Promise<number> {
-  if (given.flag('force') && given.text('patterns') === undefined) throw new Usage('--force goes with --patterns FILE');
+  const out = given.text('out');
+  const form = out === undefined ? undefined : formOf(out);
+  if (form === undefined && given.text('light') !== undefined) throw new Usage('--light goes with --out FILE');
+  const light = lightOf(given, form ?? 'svg');
+  if (given.flag('force') && given.text('patterns') === undefined && out === undefined)
+    throw new Usage('--force goes with --patterns FILE or --out FILE');
   const input = await readCarriesInput(given, io);
   if (input === undefined) return 1;
   const { player, units } = input;
@@ -75,9 +95,41 @@ async function runCarries(given: Given, io: Io): Promise<number> {
     io.err(`${path}: written\n`);
   }
   const gaps = carryGaps(entries);
+  if (out !== undefined && form !== undefined) {
+    const rungs = entries.map((e): Rung => rungOf(e, fits));
+    const scene = ladderScene({ player: player.name, units, rungs, gaps: gaps.map((g) => shaftOf(g, entries)) });
+    const faults = await writeBeside(out, await drawn(scene, form, light), { force: given.flag('force') });
+    tell(faults, io);
+    if (faults.length > 0) return 1;
+    io.err(`${out}: written\n`);
+  }
   if (given.flag('json')) {
     const document = { version: CARRIES_VERSION, entries, gaps, faults: input.faults };
     io.out(`${JSON.stringify(document)}\n`);
   } else io.out(carriesText(player, entries, gaps, units));
   return 0;
+}
+
+/** An entry with its balls, mishits told apart by the fit. */
+function rungOf(entry: CarryEntry, fits: readonly SwingFit[]): Rung {
+  const { club, swing, carryM, claimedM } = entry;
+  const own = fits.find((s) => s.club === club && s.swing === swing);
+  const chances = own?.fit.mishitChances ?? [];
+  return {
+    club,
+    swing,
+    full: isFullSwing(swing),
+    carryM: carryM.mean,
+    lo80M: carryM.lo80,
+    hi80M: carryM.hi80,
+    balls: (own?.balls ?? []).map((b, i) => ({ carryM: b.carryM, mishit: (chances[i] ?? 0) > 0.5 })),
+    ...(claimedM === undefined ? {} : { claimedM }),
+  };
+}
+
+/** What of a gap no carry may reach: from where the shorter one may be to where the longer one may. */
+function shaftOf({ fromM, toM }: CarryGap, entries: readonly CarryEntry[]): LadderGap {
+  const at = (m: number): CarryEntry['carryM'] | undefined => entries.find((e) => e.carryM.mean === m)?.carryM;
+  const [low, high] = [at(fromM)?.hi80 ?? fromM, at(toM)?.lo80 ?? toM];
+  return low < high ? { fromM: low, toM: high } : { fromM, toM };
 }

@@ -1,10 +1,11 @@
-import { type Charted, type Light, PALETTES, type Scene, scene, svg } from '@leeway/chart';
+import { type Charted, scene } from '@leeway/chart';
 import type { GroundFile } from '@leeway/contract';
 import { type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
 import { DATA_OPTION } from './data.ts';
+import { drawn as written, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
 import { writeBeside } from './files.ts';
 import { inputTexts } from './inputTexts.ts';
 import { needed, readPlanInput, refuse, tellFaults } from './planInput.ts';
@@ -33,11 +34,7 @@ export const chart: Command = {
     shot: { kind: 'text', value: 'K', help: 'the sheet of the plan’s shot K; the whole hole unless said' },
     flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
     out: { kind: 'text', value: 'FILE', help: 'the file to write, SVG or PDF by its ending; the fonts are inside it' },
-    light: {
-      kind: 'text',
-      value: 'paper|sun|print',
-      help: 'the colours: paper (default for SVG), sun, or print (default for PDF), which has no tints',
-    },
+    light: LIGHT_OPTION,
     force: { kind: 'flag', help: 'replace an existing file' },
     units: UNITS_OPTION,
   },
@@ -56,7 +53,7 @@ async function runChart(given: Given, io: Io): Promise<number> {
   needed(given, 'hole');
   const out = needed(given, 'out');
   const form = formOf(out);
-  const light = lightOf(given) ?? (form === 'pdf' ? 'print' : 'paper');
+  const light = lightOf(given, form);
   const shotText = given.text('shot');
   const shot = shotText === undefined ? undefined : parseWhole('shot', shotText, [1, MOST_SHOTS]);
   if (shot !== undefined && given.text('player') === undefined) throw new Usage('--shot needs --player FILE');
@@ -86,29 +83,6 @@ async function runChart(given: Given, io: Io): Promise<number> {
   const told = { file: out, title: drawn.title, description: drawn.description };
   io.out(given.flag('json') ? `${JSON.stringify(told)}\n` : `${drawn.title}\n${drawn.description}\n`);
   return 0;
-}
-
-type Form = 'svg' | 'pdf';
-
-/** What to write, by a file's ending. Throws `Usage`. */
-function formOf(out: string): Form {
-  const ending = /\.(svg|pdf)$/i.exec(out)?.[1]?.toLowerCase();
-  if (ending === 'svg' || ending === 'pdf') return ending;
-  throw new Usage(`--out: found "${out}"; expected a name that ends in .svg or .pdf`);
-}
-
-function lightOf(given: Given): Light | undefined {
-  const text = given.text('light');
-  if (text === undefined || text === 'paper' || text === 'sun' || text === 'print') return text;
-  throw new Usage(`--light: found "${text}"; expected paper, sun or print`);
-}
-
-/** The painters and the fonts are loaded when they are needed, so that other commands start quickly. */
-async function written(drawn: Scene, form: Form, light: Light): Promise<string | Uint8Array> {
-  const palette = PALETTES[light];
-  if (form === 'pdf') return (await import('@leeway/chart/pdf')).pdf(drawn, palette);
-  const { facesOf } = await import('@leeway/chart/faces');
-  return svg(drawn, { palette, faces: await facesOf(drawn) });
 }
 
 function plannedOn({ ground, player }: ChartInput): Pick<Charted, 'choices' | 'strokesAtRest'> {

@@ -5,6 +5,8 @@ import { USUAL } from './world.ts';
 /** What a player has on record of approaches with one club: marks on greens, and where the others missed. */
 export interface ApproachLog {
   readonly marks: readonly Ball[];
+  /** The same balls, for one who knows the misses too. */
+  readonly balls: readonly Ball[];
   readonly misses: readonly Unseen[];
 }
 
@@ -23,6 +25,7 @@ export function virtualApproaches(
   overYd: number,
   random: Random,
 ): ApproachLog {
+  const balls: Ball[] = [];
   const marks: Ball[] = [];
   const misses: Unseen[] = [];
   while (marks.length < n) {
@@ -46,9 +49,11 @@ export function virtualApproaches(
       continue;
     }
     const seCarryM = Math.hypot(YARD_M, PACED_SHARE * carryM);
-    marks.push({ carryM: carryM + seCarryM * random.normal(), directionDeg, seCarryM, onCourse: true, seenIn: window });
+    const ball = { carryM: carryM + seCarryM * random.normal(), directionDeg, seCarryM, onCourse: true };
+    balls.push(ball);
+    marks.push({ ...ball, seenIn: window });
   }
-  return { marks, misses };
+  return { marks, balls, misses };
 }
 
 function sideOf(carryM: number, directionDeg: number, w: Window): Unseen['side'] | undefined {

@@ -129,19 +129,20 @@ function ballsNeeded(fit: TwoPartFit): { readonly withinM: number; readonly ball
   return { withinM: WITHIN_M, balls: Math.ceil(missing / each) };
 }
 
-/** Neighbouring full swings further apart than this leave a hole in the ladder: about a club and a half. */
+/** Neighbours further apart than this leave a gap: about a club and a half; woods and hybrids may be further apart. */
 const GAP_M = 15 * 0.9144;
+const LONG_GAP_M = 20 * 0.9144;
 
-/**
- * Holes in a ladder of carries: neighbours more than 15 yd apart, below the driver's own step, with ways to fill each in words.
- */
+/** Gaps in a ladder of carries, with ways to fill each in words. */
 export function carryGaps(entries: readonly CarryEntry[]): readonly CarryGap[] {
   const rungs = entries.toSorted((a, b) => a.carryM.mean - b.carryM.mean);
   return rungs.slice(1).flatMap((upper, i): readonly CarryGap[] => {
     const lower = rungs[i];
     if (lower === undefined) return [];
     const missingM = upper.carryM.mean - lower.carryM.mean;
-    if (missingM <= GAP_M) return [];
+    const family = readClub(upper.club)?.family;
+    const long = family === 'driver' || family === 'wood' || family === 'hybrid';
+    if (missingM <= (long ? LONG_GAP_M : GAP_M)) return [];
     return [{ fromM: lower.carryM.mean, toM: upper.carryM.mean, missingM, ways: waysBetween(lower, upper) }];
   });
 }

@@ -21,12 +21,7 @@ export interface SpreadEvidence {
  * The prior of one club's spreads for this player: the level's, multiplied by how much wider (and worse) than the level's prior the
  * *other* clubs were, each brought to one scale by the club multipliers. A club's own balls are not in it, so they count once.
  */
-function pooledPrior(
-  level: Level,
-  club: string,
-  swing: string,
-  evidence: readonly SpreadEvidence[],
-): SpreadPrior {
+function pooledPrior(level: Level, club: string, swing: string, evidence: readonly SpreadEvidence[]): SpreadPrior {
   const prior = spreadPrior(level, club, swing);
   let carries = SPREAD_COUNT;
   let carrySq = SPREAD_COUNT;

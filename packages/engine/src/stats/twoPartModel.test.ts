@@ -30,12 +30,12 @@ describe('a good strike with a longer short side', () => {
 describe('the chance of a window', () => {
   it('and of its five misses are all there is', () => {
     const sum = (['inside', 'short', 'long', 'left', 'right'] as const).reduce(
-      (s, side) => s + SWING.chanceOf(GREEN, side),
+      (s, side) => s + SWING.chanceOf(GREEN, side, 0),
       0,
     );
     // The stray balls beyond twice the carry are counted once more.
     expect(Math.abs(sum - 1)).toBeLessThan(1e-3);
-    expect(SWING.chanceOf(GREEN, 'away')).toBeCloseTo(1 - SWING.chanceOf(GREEN, 'inside'), 12);
+    expect(SWING.chanceOf(GREEN, 'away', 0)).toBeCloseTo(1 - SWING.chanceOf(GREEN, 'inside', 0), 12);
   });
 
   it('is the mean of the density over it', () => {
@@ -48,14 +48,14 @@ describe('the chance of a window', () => {
       const { good, mishit } = SWING.partsAt({ carryM, directionDeg, onCourse: true });
       sum += good + mishit;
     }
-    expect((sum / n) * deep * wide).toBeCloseTo(SWING.chanceOf(GREEN, 'inside'), 2);
+    expect((sum / n) * deep * wide).toBeCloseTo(SWING.chanceOf(GREEN, 'inside', 0), 2);
   });
 
   it('goes on far beyond the carry, so that no far mark is explained by a ball that cannot get there', () => {
     const far: Window = { shortM: 300, longM: 320, leftDeg: -5, rightDeg: 5 };
     const { good, mishit } = SWING.partsAt({ carryM: 310, directionDeg: 0, onCourse: true });
     const density = (good + mishit) * 20 * 10;
-    expect(density / SWING.chanceOf(far, 'inside')).toBeGreaterThan(0.5);
-    expect(density / SWING.chanceOf(far, 'inside')).toBeLessThan(3);
+    expect(density / SWING.chanceOf(far, 'inside', 0)).toBeGreaterThan(0.5);
+    expect(density / SWING.chanceOf(far, 'inside', 0)).toBeLessThan(3);
   });
 });

@@ -123,7 +123,7 @@ export class TwoPart {
       sum += seen.counts[i]! * Math.log(Math.max(LEAST, density));
     }
     for (const miss of seen.unseen)
-      sum += (miss.counts ?? 1) * Math.log(Math.max(1e-12, this.chanceOf(miss.window, miss.side)));
+      sum += (miss.counts ?? 1) * Math.log(Math.max(1e-12, this.chanceOf(miss.window, miss.side, 0)));
     return sum;
   }
 
@@ -165,7 +165,7 @@ export class TwoPart {
   }
 
   /** Chance that a ball on the course comes down in the window, or misses it on one side; correlation is left out of it. */
-  chanceOf(window: Window, side: Unseen['side'] | 'inside', erredM = 0): number {
+  chanceOf(window: Window, side: Unseen['side'] | 'inside', erredM: number): number {
     const share = this.shareOf(true);
     const from = this.below(window.shortM, erredM);
     const to = this.below(window.longM, erredM);
