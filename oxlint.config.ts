@@ -18,6 +18,7 @@ const FLOORS = [
   'choice',
   'study',
   'plan',
+  'ledger',
 ];
 
 /** Packages that run in the browser too. */
