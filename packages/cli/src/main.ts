@@ -12,6 +12,7 @@ const COMMANDS: { readonly [name: string]: () => Promise<Command> } = {
   shot: async () => (await import('./shot.ts')).shot,
   fly: async () => (await import('./fly.ts')).fly,
   chart: async () => (await import('./chart.ts')).chart,
+  ledger: async () => (await import('./ledger.ts')).ledger,
   check: async () => (await import('./check.ts')).check,
   serve: async () => (await import('./serve.ts')).serve,
   keep: async () => (await import('./keep.ts')).keep,

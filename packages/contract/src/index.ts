@@ -8,6 +8,8 @@ export * from './shelf.ts';
 export * from './shots.ts';
 export * from './plan.ts';
 export * from './planDocument.ts';
+export * from './ledger.ts';
+export * from './round.ts';
 export * from './shotWords.ts';
 export * from './day.ts';
 export * from './fly.ts';

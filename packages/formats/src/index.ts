@@ -9,3 +9,4 @@ export * from './shots/sessions.ts';
 export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
 export * from './shots/headings.ts';
+export * from './round/playedHole.ts';
