@@ -23,7 +23,7 @@ export function ledgerText(document: LedgerDocument): string {
   const each = (of: (r: Round) => number): number => (18 * rounds.reduce((sum, r) => sum + of(r), 0)) / holes;
   const who = baselineIndex <= -5.5 ? 'the tour' : `a player of index ${baselineIndex}`;
   const lines = [
-    `${player.name}: ${rounds.length === 1 ? 'one round' : `${rounds.length} rounds`}, ${holes} holes.`,
+    `${player.name}: ${rounds.length === 1 ? 'one round' : `${rounds.length} rounds`}, ${holes} ${holes === 1 ? 'hole' : 'holes'}.`,
     ...rounds.map(roundLine),
     '',
     `To be saved by choosing better: ${each((r) => r.choice).toFixed(1)} strokes a round of eighteen.`,

@@ -37,12 +37,12 @@ describe('wrong usage is one line on standard error and exit code 2', () => {
   test.each([
     [
       [],
-      'leeway: name a command: carries, plan, shot, fly, chart, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
+      'leeway: name a command: carries, plan, shot, fly, chart, ledger, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
     ],
     [['plna'], 'leeway: no command "plna"; did you mean plan? See leeway --help\n'],
     [
       ['constructor'],
-      'leeway: no command "constructor"; there are carries, plan, shot, fly, chart, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
+      'leeway: no command "constructor"; there are carries, plan, shot, fly, chart, ledger, check, serve, keep, players, export, backup, restore, erase, work. See leeway --help\n',
     ],
     [['check'], 'leeway check: name a file to check. See leeway check --help\n'],
     [['serve', '--prot', '1'], 'leeway serve: no option --prot; did you mean --port? See leeway serve --help\n'],

@@ -75,3 +75,4 @@ export * from './ledger/gained.ts';
 export * from './ledger/handicap.ts';
 export * from './ledger/left.ts';
 export * from './ledger/played.ts';
+export * from './ledger/virtualHole.ts';

@@ -9,7 +9,7 @@ import { accountHole, type ShotAccount } from './account.ts';
 import { baselineOf } from './baseline.ts';
 import { gainedOnHole } from './gained.ts';
 import { StrokesLeft } from './left.ts';
-import { playHole } from './testdata/playRound.ts';
+import { virtualHole } from './virtualHole.ts';
 
 const reference = referencePlayer('player');
 const player: PlayerModel = {
@@ -27,7 +27,7 @@ const atFlag = (from: BallState): Stroke => ({
   bearingRad: bearingRad(from.at, ground.flag),
 });
 
-const ROUNDS = 150;
+const ROUNDS = 60;
 const sum = (parts: object | undefined): number =>
   Object.values(parts ?? {}).reduce<number>((s, x) => s + Number(x), 0);
 
@@ -36,7 +36,7 @@ describe.each([
   ['one who fires at the flag from the tee', (from: BallState) => (from.lie === 'tee' ? atFlag(from) : best(from))],
 ])('%s', (name, choose) => {
   const random = randomFrom(11);
-  const rounds = Array.from({ length: ROUNDS }, () => playHole(solution, choose, random, player.putting));
+  const rounds = Array.from({ length: ROUNDS }, () => virtualHole(left, choose, random));
   const accounts = rounds.map((shots) => accountHole(left, shots)!);
   const first = accounts.map(({ shots }) => shots[0]!);
 
@@ -82,14 +82,14 @@ describe.each([
 });
 
 test('a stroke with a club that the file does not hold has a loss, and no account of its choice', () => {
-  const [drive, ...rest] = playHole(solution, best, randomFrom(3), player.putting);
+  const [drive, ...rest] = virtualHole(left, best, randomFrom(3));
   const account = accountHole(left, [{ ...drive!, club: 'a borrowed club' }, ...rest])!;
   expect(account.shots[0]!.choice).toBeUndefined();
   expect(account.untold).toEqual([{ shot: 1, why: 'club not known' }]);
 });
 
 test('an aim that was not noted is judged by what it may have been, not by where the ball went', () => {
-  const shots = playHole(solution, best, randomFrom(3), player.putting);
+  const shots = virtualHole(left, best, randomFrom(3));
   const [drive, ...rest] = shots;
   const { aim, ...untold } = drive!;
   expect(aim).toBeDefined();

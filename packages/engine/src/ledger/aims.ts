@@ -29,9 +29,9 @@ export function aimsOf(
   option: Option,
   noted: PlanePoint | undefined,
 ): readonly Aim[] {
-  const { state, byOption } = bests;
+  const { state } = bests;
   if (noted !== undefined) return [{ bearingRad: bearingRad(state.at, noted), weight: 1 }];
-  const best = byOption.get(option) ?? bests.best;
+  const best = bests.of(option) ?? bests.best;
   const plain = plainLine(solution, state, [option], distanceM(state.at, best.finishes));
   const meant = [best.bearingRad, plain?.shown.priced.bearingRad ?? best.bearingRad];
   return meant.flatMap((at) => Z.map((z) => ({ bearingRad: at + SD_RAD * z, weight: 1 / (meant.length * SHARES) })));

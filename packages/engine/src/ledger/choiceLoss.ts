@@ -23,12 +23,12 @@ const dangerOf = ({ chances }: Priced): number => chances.penalty + chances.outO
  * spot = Q(o, a) - min over a of Q(o, .); number = that minimum - the least of the options with the same swing; swing = the rest down to V.
  * Their sum is Q(o, a) - V in all cases.
  */
-export function choiceLoss({ byOption, best }: Bests, option: Option, played: Priced): ChoiceLoss {
+export function choiceLoss(bests: Bests, option: Option, played: Priced): ChoiceLoss {
+  const { best } = bests;
   const lost = played.strokes - best.strokes;
   if (dangerOf(played) - dangerOf(best) > RISKY) return { spot: 0, number: 0, swing: 0, risk: lost };
-  const own = byOption.get(option)?.strokes ?? played.strokes;
-  const sameSwing = [...byOption].flatMap(([o, p]) => (o.swing === option.swing ? [p.strokes] : []));
-  const least = Math.min(own, ...sameSwing);
+  const own = bests.of(option)?.strokes ?? played.strokes;
+  const least = Math.min(own, bests.ofSwing(option.swing)?.strokes ?? own);
   return { spot: played.strokes - own, number: own - least, swing: least - best.strokes, risk: 0 };
 }
 

@@ -17,9 +17,9 @@ export interface ExecutionLoss {
 /** A part of the pattern whose mean is as long as this share of the good strike's is a good strike too: skew is told by several parts. */
 const GOOD_SHARE = 0.88;
 /** Even shares of a part in each direction. */
-const ALONG = 11;
-const ACROSS = 11;
-const LINE = 25;
+const ALONG = 24;
+const ACROSS = 24;
+const LINE = 48;
 
 /** Middles of even shares of a normal: `normalQuantile((i + .5) / n)`, scaled to a variance of one. */
 function quantiles(n: number): readonly number[] {

@@ -25,8 +25,8 @@ export const courseHandicap = (index: number, { courseRating, slope, par }: Rati
   (index * slope) / 113 + (courseRating - par);
 
 /** The most that a hole counts: two over par and the strokes received there; without an index five over par. */
-export const mostCounted = (par: number, strokesReceived: number | undefined): number =>
-  strokesReceived === undefined ? par + 5 : par + 2 + strokesReceived;
+export const mostCounted = (par: number, received: number | undefined): number =>
+  received === undefined ? par + 5 : par + 2 + received;
 
 /** Strokes received on a hole of a stroke index from 1 to 18, of so many on the round; a plus player gives them back from the easiest hole. */
 export function strokesReceived(onRound: number, strokeIndex: number): number {
