@@ -2,7 +2,7 @@ import type { HoleSolution } from '@leeway/engine';
 import { type ReferenceSolution, type ReferenceState, TABLE_LIES } from '@leeway/engine/testdata';
 
 /** What the bench and its tests ask of a solution. */
-export type Asked = Omit<HoleSolution, 'next' | 'unplayable' | 'scores' | 'playedFrom'>;
+export type Asked = Omit<HoleSolution, 'next' | 'unplayable' | 'scores' | 'playedFrom' | 'greenTakenAsFlat'>;
 
 /** Errors of a solution against the reference values of its hole, strokes. */
 export interface Accuracy {

@@ -66,6 +66,7 @@ function holeNote(hole: HoleDocument, units: Units): string[] {
   ];
   if (hole.flag.from === 'green centre')
     lines.push('No flag is mapped: it is taken to stand in the middle of the green.');
+  if (hole.greenTakenAsFlat === true) lines.push('The green is taken as flat.');
   if (!hole.solver.converged)
     lines.push('The solver stopped before its figures settled; take the second decimal lightly.');
   hole.shots.forEach((shot, i) => {
@@ -180,7 +181,7 @@ function elseWords(shot: ShotDocument, units: Units): string[] {
       .filter((a) => !isSimplest(a))
       .map(
         (a) =>
-          `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${costs(a.costsMore)}${a.costsMore < TIE_STROKES ? '' : `: ${a.why}`}.`,
+          `  Else ${line(a)}: ${strokesWords(a.expectedStrokes)}, ${a.tie === true ? 'a tie but for the putt' : costs(a.costsMore)}${a.costsMore < TIE_STROKES || a.tie === true ? '' : `: ${a.why}`}.`,
       ),
     ...(shot.simplest === undefined
       ? []

@@ -82,7 +82,16 @@ export const shotSchema = z.strictObject({
   room: z.array(z.strictObject({ more: z.number().positive(), leftM: arm, rightM: arm, shortM: arm, longM: arm })),
   proximity: z.strictObject({ meanM: metres.min(0), medianM: metres.min(0) }),
   reasons: z.array(z.string()),
-  alternatives: z.array(stroke.extend({ costsMore: z.number().min(0), why: z.string() })).max(2),
+  alternatives: z
+    .array(
+      stroke.extend({
+        costsMore: z.number().min(0),
+        why: z.string(),
+        /** It differs by the putt alone, too little to tell on a green whose slope is not known. */
+        tie: z.literal(true).optional(),
+      }),
+    )
+    .max(2),
   simplest: stroke.optional(),
   /** The cheapest stroke, when its pattern reaches something it should not and another within 0.1 is shown first. */
   heldBack: stroke.optional(),
@@ -114,6 +123,7 @@ export const planSchema = z.strictObject({
       flag: place.extend({ from: z.enum(['given', 'pin', 'line end', 'green centre']) }),
       expectedStrokes: strokes,
       doubt,
+      greenTakenAsFlat: z.literal(true).optional(),
       solver: z.strictObject({
         states: z.int(),
         options: z.int(),

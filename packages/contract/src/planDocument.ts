@@ -106,6 +106,7 @@ export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number
     flag: { ...geo(ground, ground.flag), from: ground.flagFrom },
     expectedStrokes: round(first.choice.answer.strokes, STROKE_DECIMALS),
     doubt: doubtDocument(first.doubtOf(first.choice.answer)),
+    ...(plan.solution.greenTakenAsFlat ? { greenTakenAsFlat: true as const } : {}),
     solver: {
       states: status.states,
       options: status.options,
@@ -161,11 +162,12 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
       medianM: round(answer.priced.proximityMedianM, METRE_DECIMALS),
     },
     reasons: choice.reasons.map((reason) => wordReason(reason, choice, ground, units)),
-    alternatives: choice.alternatives.map(({ shown, because }) => ({
+    alternatives: choice.alternatives.map(({ shown, because, putts }) => ({
       ...stroke(shown),
       ...(scores ? scoresDocument(shot, shown) : {}),
       costsMore: more(choice, shown),
       why: wordBecause(because, '', units),
+      ...(putts ? { tie: true as const } : {}),
     })),
     ...(choice.simplest === undefined ? {} : { simplest: stroke(choice.simplest) }),
     ...(choice.heldBack === undefined ? {} : { heldBack: stroke(choice.heldBack) }),

@@ -34,10 +34,15 @@ export interface Choice {
   readonly worthLearning: readonly Lesson[];
 }
 
+/** What the slope of a green may make of a putt: spots that differ by less, and by the putt alone, are a tie where it is not known. */
+const SLOPE_STROKES = 0.05;
+
 /** Another choice and why it costs more. */
 export interface Alternative {
   readonly shown: ShownStroke;
   readonly because: Because;
+  /** It differs by the putt alone, and too little for a green whose slope is not known. */
+  readonly putts: boolean;
 }
 
 /**
@@ -72,10 +77,12 @@ export function choose(
     plain,
     room,
     reasons: reasonsOf(solution, marks, { answer, plain, heldBack, room }),
-    alternatives: alternativesOf(from, chosen, priced).map((other) => ({
-      shown: withNudges(solution, from, other),
-      because: explain(marks, answer.priced, other.priced),
-    })),
+    alternatives: alternativesOf(from, chosen, priced).map((other) => {
+      const because = explain(marks, answer.priced, other.priced);
+      const putts =
+        because.kind === 'putt' && solution.greenTakenAsFlat && other.strokes - answer.strokes < SLOPE_STROKES;
+      return { shown: withNudges(solution, from, other), because, putts };
+    }),
     simplest: simplest(solution, from, options, answer),
     heldBack,
     named: named.map((stroke) => showStroke(solution, from, stroke)),

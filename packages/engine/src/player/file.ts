@@ -1,6 +1,8 @@
 import type { FlightTag } from '../flight/family.ts';
 import type { Lie } from '../quantity/lies.ts';
-import type { NormalPart, PuttingRow } from './option.ts';
+import type { NormalPart, PuttingParameters, PuttingRow } from './option.ts';
+
+export type { PuttingParameters };
 
 /** A player as stored: what is known, stated or fitted. Everything that follows from it is worked out by `playerModel`. */
 export interface PlayerFile {
@@ -79,17 +81,6 @@ export interface LieEffect {
 export interface OnCourse {
   readonly distanceSdPct: number;
   readonly mishitShare: number;
-}
-
-/** A putt: angle and rolled length are normal; it aims to stop `pastM` beyond and drops when it would stop within `captureM` beyond. */
-export interface PuttingParameters {
-  readonly sdAngleDeg: number;
-  /** Share of the rolled length. */
-  readonly sdDistance: number;
-  readonly pastM: number;
-  readonly captureM: number;
-  /** Half the width that catches the ball's centre; the hole's radius less the ball's unless said. */
-  readonly holeHalfWidthM?: number;
 }
 
 /** Chips, pitches and sand shots: the spread of length as a multiple of the tour's, and the share of mishits. */

@@ -50,8 +50,16 @@ export function playerModel(file: PlayerFile): PlayerModel {
   const swings = bag.flatMap((club) => swingsOf(file, club));
   const owned = swings.filter((s) => s.owned).map((s) => optionOf(file, s));
   const shortestM = Math.min(...owned.filter((o) => o.full).map((o) => o.byLie.fairway?.parts[0]?.alongM ?? Infinity));
+  const given = file.putting ?? puttingPrior(file);
+  const putter = isTable(given) ? {} : { putter: given };
   const options = [...owned, ...shortGameOptions(file, bag, Number.isFinite(shortestM) ? shortestM : 60)];
-  return { name: file.name, options, learnable: swings.filter((s) => !s.owned).map((s) => optionOf(file, s)), putting };
+  return {
+    name: file.name,
+    options,
+    learnable: swings.filter((s) => !s.owned).map((s) => optionOf(file, s)),
+    putting,
+    ...putter,
+  };
 }
 
 /** The clubs that are swung: the file's without its putter, and clubs that only a fitted pattern names; the standard bag if there are none. */

@@ -59,6 +59,17 @@ export interface PuttingRow {
   readonly strokes: number;
 }
 
+/** A putt: angle and rolled length are normal; it aims to stop `pastM` beyond and drops when it would stop within `captureM` beyond. */
+export interface PuttingParameters {
+  readonly sdAngleDeg: number;
+  /** Share of the rolled length. */
+  readonly sdDistance: number;
+  readonly pastM: number;
+  readonly captureM: number;
+  /** Half the width that catches the ball's centre; the hole's radius less the ball's unless said. */
+  readonly holeHalfWidthM?: number;
+}
+
 /** A player as the solver needs them. */
 export interface PlayerModel {
   readonly name: string;
@@ -66,4 +77,6 @@ export interface PlayerModel {
   /** In-between swings that the player does not own yet, priced under "worth learning" only. */
   readonly learnable: readonly Option[];
   readonly putting: readonly PuttingRow[];
+  /** The parameters that the rows come from, where it is not a stated table: for greens whose slope is known. */
+  readonly putter?: PuttingParameters;
 }

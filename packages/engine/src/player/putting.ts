@@ -75,6 +75,16 @@ export function puttingRows(p: PuttingParameters): readonly PuttingRow[] {
   return distances.map((distanceM, i) => ({ distanceM, strokes: strokes[i] ?? 1 }));
 }
 
+/** Putts from a distance when the next ones, after a miss, are those of some rows: one step of the recursion. */
+export function leaveMean(p: PuttingParameters, distanceM: number, rows: readonly PuttingRow[]): number {
+  const distances = rows.map((row) => row.distanceM);
+  let sum = 1;
+  leaveWeights(p, distanceM, distances).forEach((w, j) => {
+    sum += w * rows[j]!.strokes;
+  });
+  return sum;
+}
+
 /** Chances of one, two and three putts, and of four or more, and the mean that they make. */
 export interface PuttChances {
   readonly mean: number;

@@ -23,6 +23,7 @@ import { WIDTHS_M } from './cloud.ts';
 import { Blur, type Patch } from './blur.ts';
 import { fatesOf, type Fate } from './fate.ts';
 import { flowOf } from './flow.ts';
+import { greenSlopeOf, type GreenSlope } from './greenSlope.ts';
 import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
 import { puttsAt, puttsOf, type Putts } from './putts.ts';
@@ -55,6 +56,8 @@ const MESH_LEAST_M = 27;
 const GREEN_MOST_M = 36;
 /** Ground kept beyond the raster's edge, as it is at the edge, so that wide clouds read right there: two of the widest. */
 const PAD_M = 32;
+/** More than putts that a ball costs which rolls off the green into water or out of bounds. */
+const MOST_OFF_GREEN = 2;
 
 /**
  * Expected strokes from everywhere on a hole, while they are being worked out and after: one smooth lattice of strokes for each lie,
@@ -77,6 +80,8 @@ export class Field {
   readonly classes: readonly Runs[];
   readonly arsenal: Arsenal;
   readonly putts: Putts;
+  /** `undefined` where greens are taken as flat. */
+  readonly greenSlope: GreenSlope | undefined;
   readonly baseline: Baseline;
   readonly lattices: ReadonlyMap<number, Lattice>;
   readonly near: Sheet;
@@ -113,6 +118,7 @@ export class Field {
     this.classes = runClassesOf(player, this.making);
     this.arsenal = arsenalOf(player, this.making, this.classes);
     this.putts = puttsOf(player.putting);
+    this.greenSlope = greenSlopeOf(this.heightAt, player);
     this.baseline = baselineOf(this.arsenal, this.putts, this.raster);
     const flow = flowOf(ground, this.frame);
     const { u0, u1, v0, v1 } = this.raster.box;
@@ -234,10 +240,27 @@ export class Field {
     return lattice === undefined ? base : base + lattice.at(u, v);
   }
 
+  /** Putts from a place of the green; where it is too steep for a ball to stay, strokes from where it ends. */
+  puttsFrom(u: number, v: number): number {
+    const { greenSlope: slope, flag } = this;
+    if (slope === undefined) return puttsAt(this.putts, this.distanceM(u, v));
+    const [x, y] = slope.rest(u, v, (a, b) => this.isGreen(a, b));
+    if (!this.isGreen(x, y)) {
+      const from = this.strokesOnGround(x, y);
+      return Number.isNaN(from) ? puttsAt(this.putts, this.distanceM(u, v)) + MOST_OFF_GREEN : from;
+    }
+    return puttsAt(this.putts, this.distanceM(x, y)) + slope.more(x, y, flag.u, flag.v);
+  }
+
+  /** Whether the ground at a place is painted as green. */
+  isGreen(u: number, v: number): boolean {
+    return this.raster.surface[cellAt(this.raster, u, v)] === GREEN;
+  }
+
   /** Strokes from a dry place as painted: putts, or strokes from its lie. NaN when wet, out, or unplayable. */
   strokesOnGround(u: number, v: number): number {
     const painted = this.raster.surface[cellAt(this.raster, u, v)]!;
-    if (painted === GREEN) return puttsAt(this.putts, this.distanceM(u, v));
+    if (painted === GREEN) return this.puttsFrom(u, v);
     const lie = painted === TEE ? FAIRWAY : painted;
     return lie === PENALTY || lie === OUT ? NaN : this.strokesFrom(lie, u, v);
   }
@@ -306,7 +329,9 @@ export class Field {
           continue;
         }
         const d = distanceM[i]!;
-        const kept = overKept && !Number.isNaN(over[i]!);
+        // the slope of a putt changes with the flag
+        const sloped = this.greenSlope !== undefined && (code === GREEN || code === MIXED);
+        const kept = overKept && !sloped && !Number.isNaN(over[i]!);
         if (code !== MIXED) {
           if (!kept) over[i] = this.overBaseline(code, u, v, radiusM[i]!, turn[i]!);
           strokes[i] = this.baselineOn(code, d) + over[i]!;
@@ -333,6 +358,9 @@ export class Field {
   }
 
   private overBaseline(code: number, u: number, v: number, radiusM: number, turn: number): number {
+    if (code === GREEN && this.greenSlope !== undefined) {
+      return this.puttsFrom(u, v) - puttsAt(this.putts, this.distanceM(u, v));
+    }
     return this.meshes[code]?.atPolar(u, v, radiusM, turn) ?? 0;
   }
 

@@ -2,7 +2,6 @@ import type { Random } from '../math/random.ts';
 import type { Field } from './field.ts';
 import type { Policy } from './policy.ts';
 import { playedOf, runOn, runWay } from './price.ts';
-import { puttsAt } from './putts.ts';
 import { cellAt, FAIRWAY, GREEN, TEE } from './raster.ts';
 import type { Dropped } from './relief.ts';
 import type { Found } from './search.ts';
@@ -45,7 +44,7 @@ export function playHole(
     const dropped = relieved(field, here, found, strokes === 0 && first !== undefined);
     if (dropped !== undefined) {
       strokes += dropped.penaltyStrokes;
-      if (dropped.lie === GREEN) return { strokes, putts: puttsAt(field.putts, field.distanceM(dropped.u, dropped.v)) };
+      if (dropped.lie === GREEN) return { strokes, putts: field.puttsFrom(dropped.u, dropped.v) };
       here = dropped;
       continue;
     }
@@ -53,7 +52,7 @@ export function playHole(
     strokes++;
     const next = ballFrom(field, solved, here, found, random);
     strokes += next.penaltyStrokes;
-    if (next.lie === GREEN) return { strokes, putts: puttsAt(field.putts, field.distanceM(next.u, next.v)) };
+    if (next.lie === GREEN) return { strokes, putts: field.puttsFrom(next.u, next.v) };
     here = next;
   }
   return { strokes: Math.max(strokes, MOST_STROKES), putts: 0 };
@@ -95,6 +94,9 @@ function ballFrom(
     [wayU, wayV] = runWay(played, k, sin, cos);
     u += runM * wayU;
     v += runM * wayV;
+  }
+  if (field.greenSlope !== undefined && field.isGreen(u, v)) {
+    [u, v] = field.greenSlope.rest(u, v, (a, b) => field.isGreen(a, b));
   }
   const code = raster.surface[cellAt(raster, u, v)]!;
   const fate = field.fates[code]!;

@@ -4,7 +4,6 @@ import { RUNS_ON } from '../reach/clubToday.ts';
 import type { Weapon } from './arsenal.ts';
 import { ballsFor } from './balls.ts';
 import type { Field } from './field.ts';
-import { puttsAt } from './putts.ts';
 import { BUNKER, cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, UNMAPPED } from './raster.ts';
 import type { Here } from './query.ts';
 import type { Chances, Places, Priced, Stroke } from './solution.ts';
@@ -180,7 +179,7 @@ function costOn(
   wayU: number,
   wayV: number,
 ): number {
-  if (code === GREEN) return puttsAt(field.putts, field.distanceM(u, v));
+  if (code === GREEN) return field.puttsFrom(u, v);
   const { played, replayed, lifted } = field.fates[code]!;
   const again = 1 + here.strokes;
   let cost = replayed * again;

@@ -74,6 +74,8 @@ export interface HoleSolution {
   readonly ground: HoleGround;
   readonly day: Day;
   readonly status: SolveStatus;
+  /** No slope of the green is known, or none counts for this player's putts. */
+  readonly greenTakenAsFlat: boolean;
   /** Height of the ground, metres; nought everywhere where none is known. */
   heightAt(p: PlanePoint): number;
   /** The surface as painted. */

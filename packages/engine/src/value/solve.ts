@@ -84,6 +84,7 @@ export class OpenHole {
       ground,
       day,
       status,
+      greenTakenAsFlat: field.greenSlope === undefined,
       heightAt: (p) => field.heightAt?.(frame.u(p), frame.v(p)) ?? 0,
       surfaceAt: (p) => SURFACES[raster.surface[cell(p)]!]!,
       areaAt: (p) => raster.area[cell(p)]!,

@@ -109,6 +109,7 @@ export function solutionOf(ground: HoleGround, over: Partial<HoleSolution>): Hol
     day: REFERENCE,
     heightAt: () => 0,
     status: { states: 0, options: 0, sweeps: 0, residual: 0, converged: true },
+    greenTakenAsFlat: true,
     surfaceAt: fail,
     areaAt: fail,
     isUnmapped: () => false,
