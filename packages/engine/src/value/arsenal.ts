@@ -4,6 +4,7 @@ import { LIES, SURFACES, type Lie } from '../quantity/lies.ts';
 import { RUNS_ON } from '../reach/clubToday.ts';
 import type { HeightAt } from '../reach/patternToday.ts';
 import type { Reach } from '../reach/reach.ts';
+import { fromLie } from '../player/pattern.ts';
 import { cloudsOf, COARSE, FINE, MIDDLE, type Clouds, type Split } from './cloud.ts';
 import { BUNKER, FAIRWAY, PENALTY, RECOVERY, ROUGH, TEE } from './raster.ts';
 import { WeaponToday } from './weaponToday.ts';
@@ -40,6 +41,8 @@ export interface Weapon {
   readonly furtherM: Float64Array;
   /** What the day does to it, by its line; `undefined` on the reference day. */
   today: WeaponToday | undefined;
+  /** A short shot that is not stated, where the ball is ever harder to stop: see `ShortSide`. */
+  readonly short?: readonly Weapon[];
 }
 
 /** What strokes of a hole are made ready with. */
@@ -153,12 +156,32 @@ export function weaponOf(
   };
 }
 
+/**
+ * What it takes to stop a ball short: spread of length and share of mishits, as multiples of those with green to work with. Our assumption: from
+ * carrying more than half of the way, seven tenths of it, and nearly all of it.
+ */
+const SHORT_SIDED = [
+  { along: 1.12, mishit: 1.05 },
+  { along: 1.3, mishit: 1.15 },
+  { along: 1.5, mishit: 1.3 },
+] as const;
+
+/** The stroke as it is played from a place so hard to stop from. */
+export const shortSided = (w: Weapon, hard: number): Weapon => (hard === 0 ? w : (w.short?.[hard - 1] ?? w));
+
 export function arsenalOf(player: PlayerModel, making: Making, classes: readonly Runs[]): Arsenal {
   const all = new Map<number, Weapon[]>();
   for (const [lie, code] of Object.entries(LIE_CODES) as [Lie, number][]) {
     const weapons = player.options.flatMap((o, i) => {
       const pattern = o.byLie[lie];
-      return pattern ? [weaponOf(i, o, pattern, making, classes)] : [];
+      if (pattern === undefined) return [];
+      const weapon = weaponOf(i, o, pattern, making, classes);
+      if (o.evidence !== 'short game') return [weapon];
+      const short = SHORT_SIDED.map((effect) => {
+        const parts = fromLie(pattern.parts, { distance: 1, across: 1, ...effect });
+        return weaponOf(i, o, { ...pattern, parts }, making, classes);
+      });
+      return [{ ...weapon, short }];
     });
     if (weapons.length > 0) all.set(code, weapons);
   }
@@ -179,8 +202,12 @@ export function narrowestOf(arsenal: Arsenal, classes: readonly Runs[]): Uint8Ar
 /** For each run class the widest cloud that these strokes have in it: place in `WIDTHS_M`; -1 where they have none. */
 export function widestOf(weapons: Iterable<Weapon>, classes: readonly Runs[]): Int8Array {
   const widest = new Int8Array(classes.length).fill(-1);
-  for (const { fine, middle, coarse, runClass } of weapons) {
-    runClass.forEach((k, p) => (widest[k] = Math.max(widest[k]!, fine.width[p]!, middle.width[p]!, coarse.width[p]!)));
+  for (const weapon of weapons) {
+    for (const { fine, middle, coarse, runClass } of [weapon, ...(weapon.short ?? [])]) {
+      runClass.forEach(
+        (k, p) => (widest[k] = Math.max(widest[k]!, fine.width[p]!, middle.width[p]!, coarse.width[p]!)),
+      );
+    }
   }
   return widest;
 }

@@ -12,7 +12,7 @@ import {
   WET_SD_M,
   WET_SHARE,
 } from '../kernel/layout.ts';
-import type { Weapon } from './arsenal.ts';
+import { shortSided, type Weapon } from './arsenal.ts';
 import type { Clouds } from './cloud.ts';
 import type { Field } from './field.ts';
 import type { Relief } from './relief.ts';
@@ -55,8 +55,10 @@ export class Evaluator {
     return 1 + this.ahead + this.replayed * (1 + fromHere);
   }
 
-  private sum(w: Weapon, clouds: Clouds, u: number, v: number, bearing: number, fromHere: number): void {
-    const { shelf } = this.field;
+  private sum(asked: Weapon, rule: Clouds, u: number, v: number, bearing: number, fromHere: number): void {
+    const { shelf, shortSide } = this.field;
+    const w = asked.short === undefined ? asked : shortSided(asked, shortSide.at(u, v));
+    const clouds = w === asked ? rule : rule === asked.fine ? w.fine : rule === asked.middle ? w.middle : w.coarse;
     const sin = Math.sin(bearing);
     const cos = Math.cos(bearing);
     this.ahead = 0;

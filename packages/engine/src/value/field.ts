@@ -44,6 +44,7 @@ import {
 } from './raster.ts';
 import { MIXED, NOT_DRY, Sheet } from './sheet.ts';
 import { Shelf } from './shelf.ts';
+import { ShortSide } from './shortSide.ts';
 
 /** How far round the flag ground is kept in quarter metres, and how far inside that a cloud must be to be read there. */
 const NEAR_M = 32;
@@ -91,6 +92,8 @@ export class Field {
   readonly shelf: Shelf;
   /** The flag in the frame, and the ground round it that is kept fine: written by `putFlag`. */
   flag = { u: 0, v: 0 };
+  /** How hard short shots are to stop from where: written by `putFlag`. */
+  shortSide!: ShortSide;
   private window: Box = { u0: 0, v0: 0, u1: 0, v1: 0 };
   private readonly nearBox: Box;
   private making: Making;
@@ -174,6 +177,7 @@ export class Field {
     const { u0, u1, v0, v1 } = this.window;
     const within = NEAR_INSIDE_M;
     this.shelf.readNear(u0 + within, u1 - within, v0 + within, v1 - within);
+    this.shortSide = new ShortSide(this);
     this.wide.flagAt(u, v);
     this.near.flagAt(u, v);
   }
@@ -252,9 +256,13 @@ export class Field {
     return puttsAt(this.putts, this.distanceM(x, y)) + slope.more(x, y, flag.u, flag.v);
   }
 
-  /** Whether the ground at a place is painted as green. */
+  /** The surface at a place as painted, as a raster code. */
+  surfaceCode(u: number, v: number): number {
+    return this.raster.surface[cellAt(this.raster, u, v)]!;
+  }
+
   isGreen(u: number, v: number): boolean {
-    return this.raster.surface[cellAt(this.raster, u, v)] === GREEN;
+    return this.surfaceCode(u, v) === GREEN;
   }
 
   /** Strokes from a dry place as painted: putts, or strokes from its lie. NaN when wet, out, or unplayable. */

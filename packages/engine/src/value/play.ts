@@ -1,4 +1,5 @@
 import type { Random } from '../math/random.ts';
+import { shortSided } from './arsenal.ts';
 import type { Field } from './field.ts';
 import type { Policy } from './policy.ts';
 import { playedOf, runOn, runWay } from './price.ts';
@@ -76,7 +77,7 @@ function ballFrom(
   random: Random,
 ): Place & { readonly penaltyStrokes: number } {
   const { raster } = field;
-  const played = playedOf(here, weapon, bearing);
+  const played = playedOf(here, shortSided(weapon, field.shortSide.at(here.u, here.v)), bearing);
   const { parts } = played.pattern;
   let left = random.next();
   const drawn = parts.findIndex((p) => (left -= p.weight) < 0);

@@ -1,7 +1,7 @@
 import type { Pattern } from '../player/option.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import { RUNS_ON } from '../reach/clubToday.ts';
-import type { Weapon } from './arsenal.ts';
+import { shortSided, type Weapon } from './arsenal.ts';
 import { ballsFor } from './balls.ts';
 import type { Field } from './field.ts';
 import { BUNKER, cellAt, FAIRWAY, GREEN, OUT, PENALTY, RECOVERY, ROUGH, TEE, UNMAPPED } from './raster.ts';
@@ -83,7 +83,7 @@ interface Tally {
  */
 export function price(field: Field, solved: Solving, here: Here, weapon: Weapon, stroke: Stroke): Priced {
   const bearing = stroke.bearingRad - field.frame.bearingRad;
-  const played = playedOf(here, weapon, bearing);
+  const played = playedOf(here, shortSided(weapon, field.shortSide.at(here.u, here.v)), bearing);
   const { chance, cost, surface, distance } = tally(field, solved, here, played, bearing);
   const total = chance.reduce((sum, x) => sum + x, 0);
   const share = (code: number): number => surface[code]! / total;

@@ -159,7 +159,9 @@ const noMove = (parts: number): Pick<WeaponToday, 'alongM' | 'acrossM'> => ({
 
 const cloudsIn = (arsenal: Arsenal): (readonly [Weapon, Clouds])[] =>
   [...arsenal.values()].flatMap((weapons) =>
-    weapons.flatMap((w) => [w.fine, w.middle, w.coarse].map((clouds) => [w, clouds] as const)),
+    weapons
+      .flatMap((w) => [w, ...(w.short ?? [])])
+      .flatMap((w) => [w.fine, w.middle, w.coarse].map((clouds) => [w, clouds] as const)),
   );
 
 const groupsOf = ({ first, width }: Clouds): number =>
