@@ -91,7 +91,7 @@ export function shotNote(shot: ShotDocument, units: Units, title = 'This shot'):
     ...roomWords(shot, units),
     ...shot.reasons.map((reason) => `  ${reason}`),
     ...elseWords(shot, units),
-    `  How sure: ${evidenceWords(shot)}${sureFourInFive(shot)}.`,
+    `  How sure: ${evidenceWords(shot)}${sureFourInFive(shot)}.${settleWords(shot)}`,
   ];
 }
 
@@ -195,6 +195,11 @@ function elseWords(shot: ShotDocument, units: Units): string[] {
     ),
   ];
 }
+
+const settleWords = ({ wouldSettle }: ShotDocument): string =>
+  wouldSettle === undefined
+    ? ''
+    : ` ${wouldSettle.balls} more balls with the ${optionWords(wouldSettle)} would settle it against the next best.`;
 
 const sureFourInFive = ({ doubt, expectedStrokes }: ShotDocument): string =>
   doubt.se > 0 ? `; sure to ±${strokesWords(doubt.hi80 - expectedStrokes)}, four times in five` : '';

@@ -93,6 +93,8 @@ export const shotSchema = z.strictObject({
     )
     .max(2),
   simplest: stroke.optional(),
+  /** The choice hangs on what is not known of a pattern: so many more balls of it would settle it against the next best. */
+  wouldSettle: option.extend({ balls: z.int().positive() }).optional(),
   /** The cheapest stroke, when its pattern reaches something it should not and another within 0.1 is shown first. */
   heldBack: stroke.optional(),
   named: z.array(stroke.extend({ costsMore: z.number(), chances })).optional(),

@@ -170,6 +170,15 @@ export function shotDocument(shot: PlannedShot, ground: HoleGround, units: Units
       ...(putts ? { tie: true as const } : {}),
     })),
     ...(choice.simplest === undefined ? {} : { simplest: stroke(choice.simplest) }),
+    ...(choice.settling === undefined
+      ? {}
+      : {
+          wouldSettle: {
+            club: choice.settling.option.club,
+            swing: choice.settling.option.swing,
+            balls: choice.settling.balls,
+          },
+        }),
     ...(choice.heldBack === undefined ? {} : { heldBack: stroke(choice.heldBack) }),
     ...(choice.named.length === 0
       ? {}

@@ -37,6 +37,7 @@ export * from './choice/choose.ts';
 export type { TodaysNumber } from './choice/number.ts';
 export * from './choice/shown.ts';
 export * from './choice/scores.ts';
+export type { Settling } from './choice/settle.ts';
 export { bearingRad, offsetOf, placeAt } from './choice/view.ts';
 export * from './choice/strokeTo.ts';
 export * from './choice/words.ts';

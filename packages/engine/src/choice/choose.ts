@@ -1,6 +1,7 @@
 import type { PlayerModel } from '../player/option.ts';
 import type { BallState, HoleSolution, Stroke } from '../value/solution.ts';
 import { distinct, pricedCandidates, unflagged } from './candidates.ts';
+import { posteriorMean } from './doubt.ts';
 import { type Because, explain } from './explain.ts';
 import { landmarksOf } from './landmark.ts';
 import { type Lesson, worthLearning } from './learn.ts';
@@ -10,6 +11,7 @@ import { type Reason, reasonsOf } from './reason.ts';
 import { type Room, roomOf } from './room.ts';
 import { type Contender, showStroke, type ShownStroke, withNudges } from './shown.ts';
 import { simplest } from './simplest.ts';
+import { type Settling, settling } from './settle.ts';
 import { type StartLine, startLine } from './startLine.ts';
 import { distanceM } from '../geometry/segment.ts';
 
@@ -32,6 +34,8 @@ export interface Choice {
   readonly heldBack: ShownStroke | undefined;
   readonly named: readonly ShownStroke[];
   readonly worthLearning: readonly Lesson[];
+  /** The choice hangs on what is not known: the balls that would settle it against the next best. */
+  readonly settling: Settling | undefined;
 }
 
 /** What the slope of a green may make of a putt: spots that differ by less, and by the putt alone, are a tie where it is not known. */
@@ -58,7 +62,7 @@ export function choose(
   const { ground } = solution;
   const options = player.options.filter((o) => o.byLie[from.lie] !== undefined);
   const priced = pricedCandidates(solution, from);
-  const [optimum] = priced;
+  const optimum = leastOverPosterior(solution, from, priced);
   if (optimum === undefined) return undefined;
   const chosen = optimum.flagged.length === 0 ? optimum : (unflagged(solution, from, priced) ?? optimum);
   const answer = withNudges(solution, from, chosen);
@@ -66,6 +70,13 @@ export function choose(
   const marks = landmarksOf(ground);
   const plain = plainLine(solution, from, options, distanceM(from.at, answer.spot));
   const room = roomOf(solution, from, answer.spot, answer.priced.bearingRad, answer.strokes);
+  const alternatives = alternativesOf(from, chosen, priced).map((other): Alternative => {
+    const because = explain(marks, answer.priced, other.priced);
+    const putts =
+      because.kind === 'putt' && solution.greenTakenAsFlat && other.strokes - answer.strokes < SLOPE_STROKES;
+    return { shown: withNudges(solution, from, other), because, putts };
+  });
+  const next = alternatives.find(({ shown }) => shown.priced.option !== answer.priced.option);
   return {
     from,
     toFlagM: distanceM(from.at, ground.flag),
@@ -77,17 +88,34 @@ export function choose(
     plain,
     room,
     reasons: reasonsOf(solution, marks, { answer, plain, heldBack, room }),
-    alternatives: alternativesOf(from, chosen, priced).map((other) => {
-      const because = explain(marks, answer.priced, other.priced);
-      const putts =
-        because.kind === 'putt' && solution.greenTakenAsFlat && other.strokes - answer.strokes < SLOPE_STROKES;
-      return { shown: withNudges(solution, from, other), because, putts };
-    }),
+    alternatives,
     simplest: simplest(solution, from, options, answer),
+    settling: next && settling(next.shown, answer),
     heldBack,
     named: named.map((stroke) => showStroke(solution, from, stroke)),
     worthLearning: worthLearning(solution, from, player.learnable, answer.strokes),
   };
+}
+
+/** Options this near the cheapest are compared over the posterior of their patterns too, so many of them. */
+const NEAR_STROKES = 0.03;
+const COMPARED = 3;
+
+/** The cheapest stroke, of options that are close by their mean over what is not known of their patterns; stated patterns have nothing of the kind. */
+function leastOverPosterior(
+  solution: HoleSolution,
+  from: BallState,
+  priced: readonly Contender[],
+): Contender | undefined {
+  const [first] = priced;
+  if (first === undefined) return undefined;
+  const near = priced
+    .filter((s, i) => priced.findIndex((other) => other.priced.option === s.priced.option) === i)
+    .filter((s) => s.strokes < first.strokes + NEAR_STROKES)
+    .slice(0, COMPARED);
+  if (near.length < 2) return first;
+  const mean = (s: Contender): number => posteriorMean(s.strokes, withNudges(solution, from, s).nudges);
+  return near.map((s) => ({ s, mean: mean(s) })).reduce((a, b) => (b.mean < a.mean ? b : a)).s;
 }
 
 /** The next best that are another option or plainly another spot. */

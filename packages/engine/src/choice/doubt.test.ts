@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { doubtOf, isTie, nudgesOf, standardError } from './doubt.ts';
+import { doubtOf, isTie, nudgesOf, posteriorMean, standardError, worseShare } from './doubt.ts';
 import { groundWith, optionOf, part, solutionOf, SURE } from './testdata/madeUp.ts';
 
 const from = { at: { eastM: 0, northM: 0 }, lie: 'tee' } as const;
@@ -61,7 +61,24 @@ test('a tie is under 0.02, or worse in fewer than 8 of 10 common draws', () => {
   expect(isTie(sure(3.019), sure(3))).toBe(true);
   expect(isTie(sure(3.021), sure(3))).toBe(false);
   const vague = (strokes: number, key: string) => ({ strokes, nudges: [{ key, strokes: 0.05 }] });
+  // sd .0707: Phi(.05 / .0707) = .76, Phi(.07 / .0707) = .84
   expect(isTie(vague(3.05, 'a'), vague(3, 'b'))).toBe(true);
   expect(isTie(vague(3.07, 'a'), vague(3, 'b'))).toBe(false);
   expect(isTie(vague(3.05, 'a'), vague(3, 'a'))).toBe(false);
+});
+
+test('common draws have the share of a normal, and what both share falls out', () => {
+  const a = { strokes: 3.05, nudges: [{ key: 'a', strokes: 0.06 }] };
+  const b = { strokes: 3, nudges: [{ key: 'b', strokes: 0.08 }] };
+  expect(Math.abs(worseShare(a, b) - 0.6915)).toBeLessThan(0.03);
+  expect(worseShare({ ...a, nudges: b.nudges }, b)).toBe(1);
+});
+
+test('over the posterior strokes are dearer by the bend of each parameter', () => {
+  const curved = solutionOf(groundWith([]), {
+    strokesOf: (_, stroke) => 3 + 0.005 * ((stroke.option.byLie.tee?.parts[0]?.alongM ?? 0) - 100) ** 2,
+  });
+  const nudges = nudgesOf(curved, from, { option, bearingRad: 0 });
+  // E[.005 x^2] = .005 x 2^2
+  expect(posteriorMean(3, nudges)).toBeCloseTo(3.02, 9);
 });

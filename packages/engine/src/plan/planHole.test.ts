@@ -46,7 +46,14 @@ describe('the plan of the reference par 4', () => {
   });
 
   test('doubt of the second shot is in the first as well', () => {
-    const doubt = { balls: 12, seAlongM: 3, seAcrossM: 2, seLogSdAlong: 0.2, seLogSdAcross: 0.2, seMishitShare: 0.03 };
+    const doubt = {
+      balls: 12,
+      seAlongM: 0.3,
+      seAcrossM: 0.2,
+      seLogSdAlong: 0.02,
+      seLogSdAcross: 0.02,
+      seMishitShare: 0,
+    };
     const second = plan.shots[1]?.choice.answer.priced.option;
     const unsure = { ...player, options: player.options.map((o) => (o === second ? { ...o, doubt } : o)) };
     const swap = (c: Candidate): Candidate => (c.option === second ? { ...c, option: { ...second, doubt } } : c);
@@ -56,6 +63,20 @@ describe('the plan of the reference par 4', () => {
     expect(se[1]).toBeGreaterThan(0);
     expect(se[0]).toBeCloseTo(se[1] ?? 0, 9);
     expect(shots[1]?.doubtOf(shots[1].choice.answer).balls).toBe(12);
+  });
+
+  test('an option whose pattern is hardly known gives way to one as cheap that is', () => {
+    const doubt = { balls: 3, seAlongM: 12, seAcrossM: 8, seLogSdAlong: 0.3, seLogSdAcross: 0.3, seMishitShare: 0.05 };
+    const from = plan.shots[1]?.choice.from;
+    const known = plan.shots[1]?.choice.answer.priced.option;
+    const unsure = { ...player, options: player.options.map((o) => (o === known ? { ...o, doubt } : o)) };
+    const swap = (c: Candidate): Candidate => (c.option === known ? { ...c, option: { ...known, doubt } } : c);
+    const best = (at: BallState, within?: number) => solution.best(at, within).map(swap);
+    const [shot] = planFrom({ ...solution, best }, unsure, from ?? { at: ground.ball, lie: 'tee' }).shots;
+    expect(shot?.choice.answer.priced.option).not.toBe(known);
+    expect(shot?.choice.answer.priced.option.club + (shot?.choice.answer.priced.option.swing ?? '')).not.toBe(
+      (known?.club ?? '') + (known?.swing ?? ''),
+    );
   });
 
   test('a lie that no option is played from ends the plan there', () => {
