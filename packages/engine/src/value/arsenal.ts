@@ -66,8 +66,8 @@ const todayOf = (
 
 /** Takes another day into strokes that were made ready for one before; their classes of run stay, each keeps its own length on a fairway. */
 export function takeDay(arsenal: Arsenal, player: PlayerModel, making: Making): void {
-  for (const w of new Set([...arsenal.values()].flat()))
-    w.today = todayOf(player.options[w.option]!, w.pattern, making, w.runsM);
+  const all = [...arsenal.values()].flat().flatMap((w) => [w, ...(w.short ?? [])]);
+  for (const w of new Set(all)) w.today = todayOf(player.options[w.option]!, w.pattern, making, w.runsM);
 }
 
 /** Distance from the flag that a stroke's good strike goes, played down a line of the play frame. */
