@@ -177,7 +177,7 @@ export class Field {
     const { u0, u1, v0, v1 } = this.window;
     const within = NEAR_INSIDE_M;
     this.shelf.readNear(u0 + within, u1 - within, v0 + within, v1 - within);
-    this.shortSide = new ShortSide(this);
+    this.shortSide = new ShortSide(this.raster, u, v);
     this.wide.flagAt(u, v);
     this.near.flagAt(u, v);
   }
@@ -256,13 +256,9 @@ export class Field {
     return puttsAt(this.putts, this.distanceM(x, y)) + slope.more(x, y, flag.u, flag.v);
   }
 
-  /** The surface at a place as painted, as a raster code. */
-  surfaceCode(u: number, v: number): number {
-    return this.raster.surface[cellAt(this.raster, u, v)]!;
-  }
-
+  /** Whether the ground at a place is painted as green. */
   isGreen(u: number, v: number): boolean {
-    return this.surfaceCode(u, v) === GREEN;
+    return this.raster.surface[cellAt(this.raster, u, v)] === GREEN;
   }
 
   /** Strokes from a dry place as painted: putts, or strokes from its lie. NaN when wet, out, or unplayable. */

@@ -1,5 +1,4 @@
-import type { Field } from './field.ts';
-import { FAIRWAY, GREEN } from './raster.ts';
+import { cellAt, FAIRWAY, GREEN, type Raster } from './raster.ts';
 
 /** Directions about the flag that the room on the green is kept for, and the steps that it is found in. */
 const DIRECTIONS = 120;
@@ -11,29 +10,30 @@ const CARRIED = [0.5, 0.7, 0.85] as const;
 
 /** How hard a short shot is to stop from a place: nought where at least half of the way runs over green or fairway, up to 3 where next to none does. */
 export class ShortSide {
-  private readonly field: Field;
+  private readonly flagU: number;
+  private readonly flagV: number;
   /** Green and fairway from the flag outwards, metres, by direction. */
   private readonly roomM = new Float64Array(DIRECTIONS);
 
-  constructor(field: Field) {
-    this.field = field;
+  constructor(raster: Raster, flagU: number, flagV: number) {
+    this.flagU = flagU;
+    this.flagV = flagV;
+    const isShort = (u: number, v: number): boolean => {
+      const code = raster.surface[cellAt(raster, u, v)]!;
+      return code === GREEN || code === FAIRWAY;
+    };
     for (let k = 0; k < DIRECTIONS; k++) {
       const turn = (2 * Math.PI * k) / DIRECTIONS;
       const [sin, cos] = [Math.sin(turn), Math.cos(turn)];
       let m = 0;
-      while (m < FARTHEST_M && this.isShort(field.flag.u + m * sin, field.flag.v + m * cos)) m += STEP_M;
+      while (m < FARTHEST_M && isShort(flagU + m * sin, flagV + m * cos)) m += STEP_M;
       this.roomM[k] = m;
     }
   }
 
-  private isShort(u: number, v: number): boolean {
-    const code = this.field.surfaceCode(u, v);
-    return code === GREEN || code === FAIRWAY;
-  }
-
   at(u: number, v: number): number {
-    const { flag } = this.field;
-    const [du, dv] = [u - flag.u, v - flag.v];
+    const du = u - this.flagU;
+    const dv = v - this.flagV;
     const distanceM = Math.sqrt(du * du + dv * dv);
     if (distanceM > FARTHEST_M) return 0;
     const turn = Math.round(Math.atan2(du, dv) * (DIRECTIONS / (2 * Math.PI)));
