@@ -6,7 +6,7 @@ import { leaveMean } from './putting.ts';
 export const decelerationOf = (greenSpeedM: number): number => 1.83 ** 2 / (2 * greenSpeedM);
 const GRAVITY = 9.81;
 /** Greens of a usual speed, metres of roll (9 ft). */
-export const USUAL_SPEED_M = 2.74;
+const USUAL_SPEED_M = 2.74;
 /** A line down which a ball would hardly stop is taken to hold it this share of what flat ground does. */
 const LEAST_HOLD = 0.3;
 const MOST_HOLD = 3;
