@@ -11,11 +11,12 @@ import { current, openQueue, openStore, put } from '@leeway/store';
 import { MADE_AT, newFolder, newId, removeFolder, startRealServer } from '@leeway/store/testing';
 
 /**
- * `npm run bench:queue`: plans of one hole, queued on a real PostgreSQL server and made by one worker process, then by two. Says plans a second, how busy the machine's
- * processors were with it, and the gain.
+ * `npm run bench:queue`: plans of one hole, queued on a real PostgreSQL server and made by one worker process, then by two. Says plans a second, and the workers' time at the
+ * processors for a plan: where that stays the same, two workers with a processor each do twice as much, however busy this machine is.
  */
-const PLANS = 24;
+const PLANS = 8;
 const HOLE = '3';
+const TICKS_A_SECOND = 100;
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
 const LEEWAY = fileURLToPath(new URL('../../packages/cli/bin/leeway.js', import.meta.url));
@@ -38,7 +39,17 @@ async function startWorker(): Promise<void> {
   for await (const _ of createInterface({ input: worker.stdout })) return;
 }
 
-async function plansASecond(player: PlayerFile): Promise<number> {
+/** Seconds at the processors so far of all workers, as Linux counts them. */
+const workersCpuS = (): number =>
+  workers.reduce((sum, { pid }) => {
+    const fields = readFileSync(`/proc/${pid ?? 0}/stat`, 'utf8')
+      .replace(/^.*\) /, '')
+      .split(' ');
+    return sum + (Number(fields[11]) + Number(fields[12])) / TICKS_A_SECOND;
+  }, 0);
+
+async function plansASecond(player: PlayerFile): Promise<{ readonly rate: number; readonly cpuS: number }> {
+  const before = workersCpuS();
   const owner = newId();
   const { version: _, patterns = [], ...profile } = player;
   const from = { sessions: [], shots: [], model: 'a Player file' };
@@ -60,7 +71,11 @@ async function plansASecond(player: PlayerFile): Promise<number> {
   for (;;) {
     const done = (await current(open, { owner, kind: 'plan' })).length;
     if (first === 0 && done >= workers.length) first = performance.now();
-    if (done === PLANS) return (1000 * (PLANS - workers.length)) / (performance.now() - first);
+    if (done === PLANS)
+      return {
+        rate: (1000 * (PLANS - workers.length)) / (performance.now() - first),
+        cpuS: (workersCpuS() - before) / PLANS,
+      };
     await wait(50);
   }
 }
@@ -79,11 +94,13 @@ say(
 );
 await startWorker();
 const one = await plansASecond(player);
-say(`one worker process   ${one.toFixed(2)} plans/s, load ${loadavg()[0]?.toFixed(1) ?? '?'}`);
+say(
+  `one worker process   ${one.rate.toFixed(2)} plans/s, ${one.cpuS.toFixed(2)} s of processor a plan, load ${loadavg()[0]?.toFixed(1) ?? '?'}`,
+);
 await startWorker();
 const two = await plansASecond(player);
 say(
-  `two worker processes ${two.toFixed(2)} plans/s, load ${loadavg()[0]?.toFixed(1) ?? '?'}: ${(two / one).toFixed(2)} times`,
+  `two worker processes ${two.rate.toFixed(2)} plans/s, ${two.cpuS.toFixed(2)} s of processor a plan, load ${loadavg()[0]?.toFixed(1) ?? '?'}: ${(two.rate / one.rate).toFixed(2)} times`,
 );
 for (const worker of workers) worker.kill('SIGTERM');
 await queue.stop();
