@@ -34,6 +34,8 @@ const HEADERS = {
 /** For what is named by a hash of itself. */
 const FOR_EVER = 'public, max-age=31536000, immutable';
 const ASK_AGAIN = 'no-cache';
+/** For a whole request to come in: who sends slower holds a place that others need. */
+const LONGEST_REQUEST_MS = 300_000;
 const SIGN_IN = { 'www-authenticate': 'Basic realm="Leeway", charset="UTF-8"' };
 
 /** What the server serves: the folder of the built page, the files it may open, and the store behind it. */
@@ -52,7 +54,11 @@ export interface Served {
 /** The web server, not yet listening. What goes wrong is put to `told`. */
 export async function createApp(served: Served, told: (error: unknown) => void): Promise<FastifyInstance> {
   const { page, stocked, keeping, door = {}, tls } = served;
-  const options: FastifyServerOptions = { logger: false, trustProxy: door.trustedProxy ?? false };
+  const options: FastifyServerOptions = {
+    logger: false,
+    trustProxy: door.trustedProxy ?? false,
+    requestTimeout: LONGEST_REQUEST_MS,
+  };
   const app = fastify({ ...options, ...(tls === undefined ? {} : { https: tls }) });
   const turnsAway = doorkeeper(door);
 
