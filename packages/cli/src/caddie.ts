@@ -32,7 +32,7 @@ const CARE =
 export function planNote(document: PlanDocument, units: Units): string {
   const { course, attribution, player, round, holes } = document;
   const lines = [
-    `${course === undefined ? '' : `${course}. `}Plan for ${player.name}. ${dayWords(document.day, units)}`,
+    `${course === undefined ? '' : `${course}. `}Plan for ${player.name}. ${dayWords(document.day, units)}${levelWords(holes)}`,
   ];
   if (document.rules !== undefined) lines.push(rulesWords(document.rules));
   if (round !== undefined) {
@@ -56,6 +56,9 @@ function rulesWords({ e5, lostInTrees, lostInRough }: NonNullable<PlanDocument['
   ];
   return `${said.join('; ')}.`;
 }
+
+const levelWords = (holes: PlanDocument['holes']): string =>
+  holes.every((hole) => hole.heights === undefined) ? ' The ground is taken as level.' : '';
 
 function holeNote(hole: HoleDocument, units: Units): string[] {
   const name = hole.name === undefined ? '' : `, ${hole.name}`;

@@ -1,3 +1,4 @@
+import { CAP_BYTES, readTextCapped } from './files.ts';
 import { type Fault, type GroundFile, readPlayer, wordFault } from '@leeway/contract';
 import {
   bagOf,
@@ -11,7 +12,7 @@ import {
   STANDARD_BAG,
   type PlayerModel,
 } from '@leeway/engine';
-import { readGround } from '@leeway/formats';
+import { readAsciiGrid, readGround } from '@leeway/formats';
 import type { Given, Io, OptionSpec } from './command.ts';
 import { Usage } from './command.ts';
 import { DAY_OPTIONS, Door, readDay } from './day.ts';
@@ -28,6 +29,11 @@ export const PLAN_OPTIONS = {
   data: DATA_OPTION,
   hole: { kind: 'text', value: 'N', help: 'the hole to plan' },
   flag: { kind: 'text', value: 'PLACE', help: 'LON,LAT, or paces on from the front and in from a side: 16,7R' },
+  heights: {
+    kind: 'text',
+    value: 'FILE',
+    help: 'heights of the ground: an ASCII grid in degrees; else spot heights (ele) of the map',
+  },
   also: {
     kind: 'text',
     value: 'CLUB[, SWING]@PLACE',
@@ -75,14 +81,18 @@ export async function readPlanInput(given: Given, io: Io): Promise<PlanInput | u
   if (texts === undefined) return undefined;
   const { player: playerText, ground: groundText } = texts;
   const file = playerText.value === undefined ? undefined : readPlayer(playerText.value, playerPath);
+  const heightsPath = given.text('heights');
+  const heightsText = heightsPath === undefined ? undefined : await readTextCapped(heightsPath, CAP_BYTES.ground);
+  const raster = heightsText?.value === undefined ? undefined : readAsciiGrid(heightsText.value, heightsPath ?? '');
   const ground =
     groundText.value === undefined
       ? undefined
       : readGround(groundText.value, groundPath, {
           ...(hole === undefined ? {} : { hole }),
           ...(flag === undefined ? {} : { flag }),
+          ...(raster?.value === undefined ? {} : { heights: raster.value }),
         });
-  const faults = [playerText, file, groundText, ground].flatMap((read) => read?.faults ?? []);
+  const faults = [heightsText, raster, playerText, file, groundText, ground].flatMap((read) => read?.faults ?? []);
   tellFaults(faults, io, groundPath);
   tellFaults(door.faults, io, groundPath);
   if (door.faults.length > 0) return undefined;

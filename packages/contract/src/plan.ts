@@ -122,6 +122,8 @@ export const planSchema = z.strictObject({
       par: z.int(),
       parGuessed: z.literal(true).optional(),
       lengthM: metres,
+      /** Whence the heights of its ground are known; it is taken as level when this is absent. */
+      heights: z.enum(['spot heights', 'raster']).optional(),
       flag: place.extend({ from: z.enum(['given', 'pin', 'line end', 'green centre']) }),
       expectedStrokes: strokes,
       doubt,

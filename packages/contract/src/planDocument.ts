@@ -103,6 +103,7 @@ export function holeDocument(plan: HolePlan, units: Units, milliseconds?: number
     par: ground.par,
     ...(ground.parGuessed ? { parGuessed: true as const } : {}),
     lengthM: round(lengthM(ground.line), METRE_DECIMALS),
+    ...(ground.heights === undefined ? {} : { heights: ground.heights.from }),
     flag: { ...geo(ground, ground.flag), from: ground.flagFrom },
     expectedStrokes: round(first.choice.answer.strokes, STROKE_DECIMALS),
     doubt: doubtDocument(first.doubtOf(first.choice.answer)),

@@ -2,6 +2,7 @@ export * from './quantity/units.ts';
 export * from './quantity/points.ts';
 export * from './quantity/lies.ts';
 export * from './ground/hole.ts';
+export * from './ground/heights.ts';
 export * from './ground/rules.ts';
 export * from './player/option.ts';
 export * from './value/solution.ts';

@@ -4,6 +4,7 @@ export * from './ground/givenFlag.ts';
 export * from './ground/mapFile.ts';
 export * from './ground/feature.ts';
 export * from './ground/faultBook.ts';
+export * from './heights/asciiGrid.ts';
 export * from './shots/readShots.ts';
 export * from './shots/sessions.ts';
 export * from './shots/onePlayer.ts';

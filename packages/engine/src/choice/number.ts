@@ -20,7 +20,7 @@ export interface TodaysNumber {
 
 /**
  * What the day takes from the good strike, told as metres that are added: air, slope and wind by the flight that has the carry, the lie by what it takes from the
- * option's length. Landing and parts add up; centimetres that the solver's table differs by go to the wind, or in still air to the air.
+ * option's length. Landing and parts add up; centimetres that the solver's table differs by go to the last part that there is, wind, slope or air.
  */
 export function todaysNumber(solution: HoleSolution, from: BallState, priced: Priced): TodaysNumber {
   const { day } = solution;
@@ -39,8 +39,9 @@ export function todaysNumber(solution: HoleSolution, from: BallState, priced: Pr
   const found = numberToday(swing, { bearingDeg, heightM }, day);
   const takenM = Math.hypot(here.alongM, here.acrossM) - toLandingM;
   const windy = day.wind.speedMps > 0;
-  const slopeM = heightM === 0 ? 0 : (found?.slopeM ?? 0);
-  const airM = windy ? (found?.airM ?? 0) : takenM - slopeM;
+  const level = heightM === 0;
+  const airM = windy || !level ? (found?.airM ?? 0) : takenM;
+  const slopeM = level ? 0 : windy ? (found?.slopeM ?? 0) : takenM - airM;
   const windM = windy ? takenM - slopeM - airM : 0;
   return {
     toLandingM,
@@ -52,7 +53,7 @@ export function todaysNumber(solution: HoleSolution, from: BallState, priced: Pr
     doubt: {
       ...(found === undefined || windM === 0 ? {} : { wind: about(windM, found.doubt.wind) }),
       ...(found === undefined || slopeM === 0 ? {} : { slope: about(slopeM, found.doubt.slope) }),
-      ...(found === undefined || airM === 0 ? {} : { air: about(airM, found.doubt.air) }),
+      ...(found === undefined || Math.abs(airM) < 0.005 ? {} : { air: about(airM, found.doubt.air) }),
     },
   };
 }

@@ -1,3 +1,4 @@
+import type { Heights } from './heights.ts';
 import type { Frame } from '../geometry/frame.ts';
 import type { Polygon, Ring } from '../geometry/polygon.ts';
 import type { Surface } from '../quantity/lies.ts';
@@ -49,5 +50,7 @@ export interface HoleGround {
   /** Lowest paint first; later areas cover earlier ones. Exactly one hole's green has surface `green`; other greens are fairway and a caution. */
   readonly areas: readonly Area[];
   readonly cautions: readonly Caution[];
+  /** Heights of the ground; it is taken as level without them. */
+  readonly heights?: Heights;
   readonly rules?: RulesInForce;
 }

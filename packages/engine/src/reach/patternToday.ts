@@ -93,10 +93,10 @@ export class PatternToday {
       const r = acrossM + this.acrossM[p]!;
       const up = heightAt(u + a * sin + r * cos, v + a * cos - r * sin) - from;
       const at = Math.min(last, Math.max(0, (up - least) / step));
-      const h = Math.min(last - 1, Math.floor(at));
-      const share = at - h;
-      this.alongM[p] = (1 - share) * moveAt(b, h, k, f, 0) + share * moveAt(b, h + 1, k, f, 0);
-      this.acrossM[p] = mirror * ((1 - share) * moveAt(b, h, k, f, 1) + share * moveAt(b, h + 1, k, f, 1));
+      const h = Math.min(last - 1, Math.max(1, Math.round(at)));
+      const t = at - h;
+      this.alongM[p] = curved(b, h, t, k, f, 0);
+      this.acrossM[p] = mirror * curved(b, h, t, k, f, 1);
     }
   }
 
@@ -135,6 +135,14 @@ export class PatternToday {
 function fromWind(angle: number): number {
   const turn = 2 * Math.PI;
   return angle - turn * Math.round(angle / turn);
+}
+
+/** The same between heights: the parabola through three of them, `t` steps from the middle one. */
+function curved(b: Between, height: number, t: number, k: number, f: number, figure: 0 | 1): number {
+  const low = moveAt(b, height - 1, k, f, figure);
+  const middle = moveAt(b, height, k, f, figure);
+  const high = moveAt(b, height + 1, k, f, figure);
+  return middle + (t * (high - low)) / 2 + (t * t * (high - 2 * middle + low)) / 2;
 }
 
 /** Figure `along` (0) or `across` (1) between two carries and two turns, at one height. */

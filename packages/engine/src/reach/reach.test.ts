@@ -112,6 +112,9 @@ describe('where a stroke goes today', () => {
     if (launch.status !== 'found') throw new Error(launch.status);
     const exact = landedAtM(fly(launch.launch, REFERENCE_CONDITIONS.air, 10)) - 143;
     expect(Math.abs((found.alongM[0] ?? NaN) - exact)).toBeLessThan(0.15);
+    found.face(0, line, (_, v) => (v > 50 ? -7 : 0));
+    const down = landedAtM(fly(launch.launch, REFERENCE_CONDITIONS.air, -7)) - 143;
+    expect(Math.abs((found.alongM[0] ?? NaN) - down)).toBeLessThan(0.15);
     found.face(0, line, () => 0);
     expect(Math.abs(found.alongM[0] ?? NaN)).toBeLessThan(0.01);
   });

@@ -26,6 +26,7 @@ import { flowOf } from './flow.ts';
 import { greenSlopeOf, type GreenSlope } from './greenSlope.ts';
 import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
+import { playHeights } from './playHeights.ts';
 import { puttsAt, puttsOf, type Putts } from './putts.ts';
 import { NEAR_WIDTHS, WIDE_WIDTHS } from './pyramid.ts';
 import {
@@ -78,6 +79,7 @@ export class Field {
   day: Day;
   /** The ground's heights in the play frame; `undefined` for level ground. */
   readonly heightAt: HeightAt | undefined;
+  private readonly climbM: number;
   readonly classes: readonly Runs[];
   readonly arsenal: Arsenal;
   readonly putts: Putts;
@@ -111,10 +113,12 @@ export class Field {
     this.raster = plays(RECOVERY) ? painted : unmappedAsRough(painted);
     this.fates = fatesOf(ground.rules ?? {}, plays);
     this.water = this.fates.some(({ lifted }, code) => lifted > 0 && this.raster.surface.includes(code));
-    this.heightAt = undefined;
+    const relief = ground.heights && playHeights(ground.heights, this.frame, this.raster.box);
+    this.heightAt = relief?.heightAt;
+    this.climbM = relief?.climbM ?? 0;
     this.making = {
       water: this.water,
-      reach: Reach.on(day),
+      reach: Reach.on(day, this.climbM),
       axisRad: this.frame.bearingRad,
       heightAt: this.heightAt,
     };
@@ -185,7 +189,7 @@ export class Field {
   /** Takes another day into the strokes; values stay those that were worked out before. */
   takeDay(day: Day): void {
     this.day = day;
-    this.making = { ...this.making, reach: Reach.on(day) };
+    this.making = { ...this.making, reach: Reach.on(day, this.climbM) };
     takeDay(this.arsenal, this.player, this.making);
     this.shelf.stand();
   }

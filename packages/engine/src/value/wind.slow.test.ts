@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CALM, type Day, REFERENCE } from '../day/day.ts';
 import type { BallState } from './solution.ts';
 import { solveHole } from './solve.ts';
+import { heightsOver } from '../ground/heights.ts';
 import { referenceHole, referencePlayer, type PlayerName } from './testdata/load.ts';
 
 const windy = (speedMps: number, fromDeg: number): Day => ({ ...REFERENCE, wind: { ...CALM, speedMps, fromDeg } });
@@ -61,5 +62,23 @@ describe('a hole in wind', () => {
       // the gaps of the bag lie elsewhere in wind: as many strokes as the saw-tooth of 0.02
       expect((blown?.strokes ?? NaN) - (still?.strokes ?? NaN)).toBeGreaterThan(-0.02);
     }
+  });
+});
+
+describe('a hole on a slope', () => {
+  const box = { westM: -200, eastM: 200, southM: -100, northM: 600 };
+  const sloping = (perM: number) => ({ ...hole, heights: heightsOver(box, (p) => perM * p.northM, 'raster')! });
+  const strokes = (perM: number): number => {
+    const [best] = solveHole(sloping(perM), referencePlayer('player_sym')).best(tee);
+    return best?.strokes ?? NaN;
+  };
+
+  it('is the level hole when its heights are all the same, and dearer the more it climbs', () => {
+    const level = teeShot(REFERENCE).fast;
+    expect(strokes(0)).toBe(level);
+    const up = strokes(0.03);
+    expect(up - level).toBeGreaterThan(0.02);
+    expect(strokes(0.06)).toBeGreaterThan(up);
+    expect(strokes(-0.03)).toBeLessThan(level);
   });
 });

@@ -13,12 +13,16 @@ import { noteUnused } from './noteUnused.ts';
 import { piecesOf } from './piece.ts';
 import type { Piece } from './piece.ts';
 import { holds } from './whereNear.ts';
+import type { HeightRaster } from '../heights/asciiGrid.ts';
+import { spotsOf, withHeights } from '../heights/holeHeights.ts';
 
 export interface GroundOptions {
   /** Only this hole: its number, with the course before it where a site has several. */
   readonly hole?: string;
   /** Where the flag is; needs `hole` unless it is a place on one of the greens. */
   readonly flag?: GivenFlag;
+  /** Heights of the ground; in place of the map's own spot heights. */
+  readonly heights?: HeightRaster;
 }
 
 /**
@@ -38,10 +42,11 @@ export function groundOf(map: MapFile, options: GroundOptions, book: FaultBook):
   if (looksSwapped(pieces, map.pairs, book)) return undefined;
   const lines = holeLines(pieces, map.groups, book);
   noteUnused(pieces, lines, book);
+  const spots = spotsOf(map.features);
   const wanted = asked(lines, pieces, options, book);
   const holes = wanted.flatMap((line): HoleGround[] => {
     const hole = assembleHole(line, pieces, lines, { flag: flagFor(line, options), only: wanted.length === 1 }, book);
-    return hole ? [hole] : [];
+    return hole ? [withHeights(hole, spots, options.heights)] : [];
   });
   if (holes.length === 0 && !book.refused)
     book.add({
