@@ -14,6 +14,7 @@ interface PageCode {
 /** Each page's code comes when it is turned to. */
 const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   players: () => import('./players/open.tsx'),
+  carries: () => import('./carries/open.tsx'),
   plan: planCode,
 };
 

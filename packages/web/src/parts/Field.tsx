@@ -46,6 +46,24 @@ export const Lines = (props: Named & { readonly value: string; readonly set: (va
   </Framed>
 );
 
+export const Choose = (
+  props: Named & {
+    readonly value: string;
+    readonly options: readonly (readonly [value: string, words: string])[];
+    readonly set: (value: string) => void;
+  },
+) => (
+  <Framed {...props}>
+    <select value={props.value} onChange={(e) => props.set(e.currentTarget.value)}>
+      {props.options.map(([value, words]) => (
+        <option key={value} value={value} selected={value === props.value}>
+          {words}
+        </option>
+      ))}
+    </select>
+  </Framed>
+);
+
 const Framed = ({ label, unit, wrong, children }: Named & { readonly children: ComponentChildren }) => (
   <label class="field">
     <span>{label}</span>

@@ -17,6 +17,9 @@ export function Chosen({ state, player }: { readonly state: PlayersState; readon
       <h2>{body.name}</h2>
       <p class="small">{aboutWords(body)}</p>
       <div class="row">
+        <a class="act first" href={hrefOf('carries', owner)}>
+          {PLAYERS.carries}
+        </a>
         <a class="act" href={hrefOf('plan', owner)}>
           {PLAYERS.plan}
         </a>

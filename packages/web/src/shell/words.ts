@@ -7,6 +7,7 @@ export const SHELL = {
   pages: 'Pages',
   pageNames: {
     players: 'Players',
+    carries: 'Carries',
     plan: 'Plan',
   } satisfies { readonly [P in PageName]: string },
   noPage: 'This page could not be had from the server. Load it again.',

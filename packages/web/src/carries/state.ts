@@ -1,0 +1,131 @@
+import type { LadderData, Profile, Session, Standing, StoredRecord } from '@leeway/contract';
+import { batch, computed, signal } from '@preact/signals';
+import type { Done } from '../parts/Says.tsx';
+import { got, newRecord, sent } from '../shell/api.ts';
+import { OfferedFile } from './files.ts';
+import { rungsOf } from './rungs.ts';
+import { CARRIES, fittingWords, keptWords } from './words.ts';
+
+type Kept<K extends 'profile' | 'session'> = StoredRecord<K>;
+const LOOK_AGAIN_MS = 250;
+
+/** What the Carries page shows of one player, and what is done on it. */
+export class CarriesState {
+  readonly owner: string;
+  readonly profile = signal<Kept<'profile'> | undefined>(undefined);
+  readonly ladder = signal<LadderData | undefined>(undefined);
+  readonly sessions = signal<readonly Kept<'session'>[]>([]);
+  readonly offered = signal<readonly OfferedFile[]>([]);
+  readonly fault = signal<string | undefined>(undefined);
+  readonly done = signal<Done | undefined>(undefined);
+  readonly fitting = signal<string | undefined>(undefined);
+  readonly rungs = computed(() =>
+    this.ladder.value === undefined ? [] : rungsOf(this.ladder.value, this.profile.value?.body.clubs),
+  );
+  /** Balls that the ladder does not know of yet. */
+  readonly stale = computed(() => {
+    const { balls = [], fitted } = this.ladder.value ?? {};
+    return balls.length > 0 && fitted?.upToDate !== true;
+  });
+
+  constructor(owner: string) {
+    this.owner = owner;
+  }
+
+  async load(): Promise<void> {
+    await this.trying(async () => {
+      const of = <T>(path: string) => got<T>(`/api/players/${this.owner}/${path}`);
+      const [profiles, ladder, sessions] = await Promise.all([
+        of<{ records: readonly Kept<'profile'>[] }>('profiles'),
+        of<LadderData>('ladder'),
+        of<{ records: readonly Kept<'session'>[] }>('sessions'),
+      ]);
+      batch(() => {
+        this.profile.value = profiles.records.at(-1);
+        this.ladder.value = ladder;
+        this.sessions.value = sessions.records.toSorted((a, b) => (a.body.date < b.body.date ? 1 : -1));
+      });
+    });
+  }
+
+  offer(files: readonly File[]): void {
+    const offered = files.map((file) => new OfferedFile(this.owner, file));
+    this.offered.value = [...this.offered.value, ...offered];
+    for (const file of offered) void file.look();
+  }
+
+  leave(file: OfferedFile): void {
+    this.offered.value = this.offered.value.filter((other) => other !== file);
+  }
+
+  async keepFile(file: OfferedFile): Promise<void> {
+    if (!(await file.keep())) return;
+    const kept = file.preview.value;
+    this.leave(file);
+    if (kept !== undefined) this.done.value = { words: keptWords(kept) };
+    await this.load();
+    await this.fit();
+  }
+
+  /** Has the patterns fitted, and follows that. */
+  async fit(): Promise<void> {
+    if (this.ladder.value?.balls.length === 0) return;
+    await this.trying(async () => {
+      this.fitting.value = CARRIES.fitting;
+      const errand = newRecord({ task: 'fit' });
+      const url = `/api/players/${this.owner}/errands`;
+      let standing = await sent<Standing>(url, errand);
+      while (standing.state === 'waiting' || standing.state === 'running') {
+        this.fitting.value = fittingWords(standing);
+        // looked at from time to time: one after the other is the point
+        // oxlint-disable-next-line no-await-in-loop
+        await new Promise((then) => setTimeout(then, LOOK_AGAIN_MS));
+        // oxlint-disable-next-line no-await-in-loop
+        standing = await got<Standing>(`${url}/${errand.id}`);
+      }
+      if (standing.state === 'failed') this.fault.value = CARRIES.fitFailed;
+      await this.load();
+    });
+    this.fitting.value = undefined;
+  }
+
+  /** Keeps the bag with the carries that were typed; undo puts the one before back. */
+  async keepClubs(clubs: NonNullable<Profile['clubs']>): Promise<void> {
+    const before = this.profile.value;
+    if (before === undefined) return;
+    await this.putProfile({ ...before.body, clubs });
+    const undo = (): void => void this.putProfile(before.body);
+    this.done.value = { words: CARRIES.kept, undo: { words: CARRIES.undo, act: undo } };
+  }
+
+  private async putProfile(body: Profile): Promise<void> {
+    await this.trying(async () => {
+      const records = [newRecord(body, this.profile.value?.id)];
+      await sent(`/api/players/${this.owner}/profiles`, { records });
+      this.done.value = { words: CARRIES.kept };
+      await this.load();
+      if (this.ladder.value?.fitted !== null) await this.fit();
+    });
+  }
+
+  /** Takes a session and all its balls out of what counts. */
+  async takeBack(session: StoredRecord<'session'> & { readonly body: Session }): Promise<void> {
+    await this.trying(async () => {
+      const balls = (this.ladder.value?.balls ?? []).filter((ball) => ball.session === session.id);
+      const records = [session.id, ...balls.map(({ id }) => id)].map((id) => newRecord({}, id));
+      await sent(`/api/players/${this.owner}/withdrawals`, { records });
+      this.done.value = { words: CARRIES.takenBack };
+      await this.load();
+      await this.fit();
+    });
+  }
+
+  private async trying(act: () => Promise<void>): Promise<void> {
+    this.fault.value = undefined;
+    try {
+      await act();
+    } catch (error) {
+      this.fault.value = error instanceof Error ? error.message : String(error);
+    }
+  }
+}

@@ -1,0 +1,156 @@
+import type { Fault, ShotColumn, ShotFile, Standing } from '@leeway/contract';
+import { capital, optionWords, type Units, wholeLength } from '@leeway/engine';
+import { ballsWords, dateWords } from '../shell/words.ts';
+import type { Rung } from './rungs.ts';
+
+/** The words of the Carries page. */
+export const CARRIES = {
+  title: 'The ladder of carries',
+  lead: (units: Units): string =>
+    `Carry in ${units === 'yd' ? 'yards' : 'metres'}, from level ground on a calm day at 20 °C.`,
+  columns: {
+    club: 'club',
+    carry: 'carry',
+    sure: 'sure to',
+    eight: '8 in 10 carry',
+    mishits: 'mishits in 100',
+    balls: 'balls',
+    claimed: 'claimed',
+    needed: 'still needed',
+  },
+  table: 'Carries, the longest first',
+  believed: 'no balls: usual for the other clubs',
+  notFitted: 'middle of the balls, not yet fitted',
+  claimedOnly: 'as claimed, no balls',
+  gaps: 'Gaps in the ladder',
+  noGaps: 'No gaps between the clubs that were hit.',
+  neededNote: 'Still needed: balls until the carry is sure to that much.',
+  none: 'No carries yet.',
+  noneWhy:
+    'Drop a file of shots, one or many, or type the carries you know. Ten balls make a first pattern; until then the plan leans on the one usual for the handicap, and says so.',
+  nobody: 'Whose carries?',
+  nobodyWhy: 'Choose a player first, or add one.',
+  toPlayers: 'Go to the players',
+  fetching: 'Fetching the balls.',
+  fit: 'Fit the new balls',
+  fitting: 'Fitting the patterns.',
+  fitFailed: 'The balls could not be fitted. They are kept; try again, or look whether their clubs carry.',
+  fitted: 'Fitted.',
+  plan: 'Plan with these',
+  files: 'From files',
+  drop: 'Drop files of shots here',
+  pick: 'or choose them',
+  dropWhy: 'Tables as CSV or TSV, with any headings. You see how they are read before anything is kept.',
+  reading: 'Reading the file.',
+  day: 'Hit on, where no row says',
+  unitsAsked: 'Lengths, where no heading says',
+  unitsOf: { yd: 'yards', m: 'metres' },
+  whose: 'Whose shots',
+  whoseAsk: 'choose one',
+  heading: 'In the file',
+  means: 'Read as',
+  unit: 'Unit',
+  unread: 'not read',
+  unknown: 'not known: choose, or leave it unread',
+  saysUnit: 'given by the file',
+  proposedUnit: 'proposed: confirm above',
+  noUnit: '',
+  asRead: 'The first rows, as they stand and as they were read',
+  rowColumns: { line: 'line', club: 'club', carry: 'carry', side: 'side' },
+  faults: 'Row by row',
+  noFaults: 'Every row was read.',
+  keep: 'Keep them',
+  leave: 'Leave the file',
+  cannotKeep: 'Nothing can be kept of it as it is read now.',
+  remembered: 'Read as the last file with these headings was.',
+  typed: 'From memory',
+  typedWhy: 'What the player says a good strike carries. Balls, once they are hit, count for more.',
+  typedColumns: { club: 'club', full: 'full', 'three-quarter': 'three-quarter', half: 'half' },
+  typedTable: 'Carries from memory',
+  moreClubs: 'One more club',
+  keepTyped: 'Keep these carries',
+  badCarry: (units: Units): string => `A carry lies between 1 and 490 ${units}.`,
+  kept: 'Kept.',
+  undo: 'Undo',
+  sessions: 'Sessions',
+  noSessions: 'No sessions yet.',
+  takeBack: 'take back',
+  takenBack: 'The session and its balls are taken back.',
+} as const;
+
+/** Names of clubs to begin a list of carries with; each can be written over. */
+export const USUAL_CLUBS = ['driver', '3-wood', '5-hybrid', '6-iron', '7-iron', '8-iron', '9-iron', 'PW', '54°'];
+
+export const COLUMN_WORDS: { readonly [C in ShotColumn]: string } = {
+  club: 'club',
+  carry: 'carry, straight from the ball',
+  'down the line': 'carry, down the line',
+  side: 'side of the line',
+  swing: 'length of swing',
+  total: 'total',
+  'ball speed': 'ball speed',
+  launch: 'launch angle',
+  direction: 'start direction',
+  spin: 'spin',
+  axis: 'tilt of the spin',
+  apex: 'height of flight',
+  descent: 'angle of descent',
+  strike: 'strike',
+  'height on face': 'height on the face',
+  'tee height': 'tee height',
+  'low point': 'low point',
+  ball: 'kind of ball',
+  player: 'player',
+  date: 'date',
+  temperature: 'temperature',
+  altitude: 'altitude',
+  'wind speed': 'wind speed',
+  'wind from': 'wind from',
+  bearing: 'bearing of the line',
+  slope: 'slope',
+};
+
+export const clubWords = (rung: Pick<Rung, 'club' | 'swing'>): string => capital(optionWords(rung));
+
+export const sureWords = (seM: number | undefined, units: Units): string =>
+  seM === undefined ? '' : `±${Math.max(1, wholeLength(1.2816 * seM, units))}`;
+
+export const neededWords = ({ needed }: Rung, units: Units): string =>
+  needed === undefined ? '' : needed.balls === 0 ? 'sure' : `${needed.balls} to ±${wholeLength(needed.withinM, units)}`;
+
+export const gapWords = (fromM: number, toM: number, units: Units): string =>
+  `Nothing between ${wholeLength(fromM, units)} and ${wholeLength(toM, units)} ${units}`;
+
+/** "450 balls, last on 9 March 2026", beside the player's name. */
+export function whoseWords(balls: readonly { readonly date?: string }[]): string {
+  const last = balls.reduce((latest, { date = '' }) => (date > latest ? date : latest), '');
+  return `${ballsWords(balls.length)}${last === '' ? '' : `, last on ${dateWords(last)}`}`;
+}
+
+/** "46 balls in 1 session: 12 May 2026". */
+export function foundWords({ sessions }: ShotFile): string {
+  const balls = sessions.reduce((sum, { shots }) => sum + shots, 0);
+  const days = sessions.map(({ date }) => dateWords(date)).join(', ');
+  return `${ballsWords(balls)} in ${sessions.length} session${sessions.length === 1 ? '' : 's'}: ${days}`;
+}
+
+export const keptWords = ({ kept, sessions }: ShotFile): string =>
+  kept === undefined
+    ? ''
+    : kept.already
+      ? 'This file was kept before; nothing changed.'
+      : `Kept ${ballsWords(kept.shots)} in ${sessions.length} session${sessions.length === 1 ? '' : 's'}.`;
+
+/** "Line 14: found 15o, expected a number; the row is left out". */
+export function rowWords({ line, at, found, expected, done }: Fault): string {
+  const place = line === undefined ? (at ?? '') : `line ${line}`;
+  return `${place === '' ? '' : `${capital(place)}: `}found ${found}, expected ${expected}${done === undefined ? '' : `; ${done}`}`;
+}
+
+export const sessionWords = (date: string, balls: number): string => `${dateWords(date)}, ${ballsWords(balls)}`;
+export const takesBackWords = (date: string): string => `Take back the session of ${dateWords(date)}`;
+export const meansWords = (heading: string): string => `Meaning of ${heading}`;
+export const carryOf = (club: string, swing: string): string => `Carry of ${club}, ${swing}`;
+export const clubNumber = (i: number): string => `Club ${i + 1}`;
+export const fittingWords = ({ state }: Standing): string =>
+  state === 'waiting' ? 'Waiting for the work before it.' : CARRIES.fitting;
