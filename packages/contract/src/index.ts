@@ -3,6 +3,7 @@ export * from './fault.ts';
 export * from './ground.ts';
 export * from './json.ts';
 export * from './player.ts';
+export * from './numbers.ts';
 export * from './sent.ts';
 export * from './shelf.ts';
 export * from './shots.ts';

@@ -1,6 +1,8 @@
 import * as z from 'zod';
+import { idSchema } from './stored/words.ts';
 
-const id = z.string().regex(/^[0-9a-f]{16}$/);
+/** A hash of a file, or the id of what is kept. */
+const id = z.union([z.string().regex(/^[0-9a-f]{16}$/), idSchema]);
 
 /**
  * What the page may open, as the server lists it, and what it opens on. The server has read and checked the files behind it; what it sends at
@@ -11,6 +13,8 @@ export const shelfSchema = z.strictObject({
     z.strictObject({
       id,
       course: z.string(),
+      /** A course of the coach's own, from the store. */
+      kept: z.literal(true).exactOptional(),
       holes: z
         .array(z.strictObject({ hole: z.string(), name: z.string().exactOptional(), par: z.int(), url: z.string() }))
         .min(1),

@@ -1,6 +1,7 @@
 export * from './ground/readGround.ts';
 export * from './ground/describeGround.ts';
 export * from './ground/givenFlag.ts';
+export { courseByNumbers, numbersFaults, numbersIn } from './ground/holeByNumbers.ts';
 export * from './ground/mapFile.ts';
 export * from './ground/feature.ts';
 export * from './ground/faultBook.ts';

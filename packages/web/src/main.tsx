@@ -15,6 +15,7 @@ interface PageCode {
 const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   players: () => import('./players/open.tsx'),
   carries: () => import('./carries/open.tsx'),
+  ground: () => import('./ground/open.tsx'),
   plan: planCode,
 };
 

@@ -26,6 +26,7 @@ import {
 import type { Behind, SpotAnswer } from './asks.ts';
 import type { GreenAlong } from './plane/greenAlong.ts';
 import { ballsWords, dateWords, SHELL } from './shell/words.ts';
+import type { Open } from './state/open.ts';
 
 /** The words of the Plan page. Nothing outside files of words may hold visible text; a test sees to that. */
 export const WORDS = {
@@ -75,7 +76,6 @@ export const WORDS = {
   wind: 'Wind',
   windKnown: 'Forecast or felt?',
   knownNames: { forecast: 'forecast', felt: 'felt' },
-  madeUp: 'The course and its players are made up.',
   noShelf: 'The courses and players could not be had from the server. Load the page again.',
   nothing: 'There is nothing to plan yet: no ground and player that go together.',
 } as const;
@@ -122,6 +122,14 @@ export function windAlong(shot: ShotDocument, { fromDeg }: Wind): string {
 
 /** Less of the wind than this is not spoken of: within 22 degrees of straight. */
 const FELT_SHARE = 0.38;
+
+/** Whatever of the plan is not the coach's own. */
+export const madeUpWords = ({ ground, player }: Open): string =>
+  ground.kept === true
+    ? ''
+    : player.url.startsWith('/api/players/')
+      ? 'The course is made up.'
+      : 'The course and its players are made up.';
 
 /** "7 The Saltings, par 4", as the list of holes has it. */
 export const holeOption = (h: { readonly hole: string; readonly name?: string; readonly par: number }): string =>

@@ -42,7 +42,7 @@ export function courseRoutes(api: Api, courses: Courses): void {
 }
 
 /** A stored course as the page lists it; undefined when its ground cannot be read. */
-export async function shelvedCourse(courses: Courses, id: string, shelfId: string): Promise<ShelvedGround | undefined> {
+export async function shelvedCourse(courses: Courses, id: string): Promise<ShelvedGround | undefined> {
   const { name, ground } = (await courses.read(id))?.value ?? {};
   if (name === undefined || ground === undefined || ground.holes.length === 0) return undefined;
   const holes = ground.holes.map(({ hole, name: called, par }) => ({
@@ -51,5 +51,5 @@ export async function shelvedCourse(courses: Courses, id: string, shelfId: strin
     par,
     url: `/api/courses/${id}/holes/${encodeURIComponent(hole)}`,
   }));
-  return { id: shelfId, course: name, holes, prepared: [] };
+  return { id, course: name, kept: true, holes, prepared: [] };
 }

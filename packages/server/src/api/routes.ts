@@ -5,6 +5,7 @@ import { fileRoutes } from './files.ts';
 import { backupRoutes } from './backups.ts';
 import { courseRoutes } from './courses.ts';
 import type { Keeping } from './kept.ts';
+import { numbersRoutes } from './numbers.ts';
 import { describeApi } from './openApi.ts';
 import { playerRoutes } from './players.ts';
 import { recordRoutes } from './records.ts';
@@ -33,6 +34,7 @@ export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefin
     recordRoutes(api, kept);
     courseRoutes(api, courses);
     backupRoutes(api, kept);
+    numbersRoutes(api, kept);
     errandRoutes(api, kept);
     fileRoutes(api, kept);
     return Promise.resolve();

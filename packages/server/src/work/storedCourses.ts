@@ -64,7 +64,7 @@ export function storedCourses(store: Store | undefined): Courses {
       if (body === undefined) return undefined;
       const { value, faults } = readGround(body.ground.text, body.ground.file, only ?? {});
       const read: Read<ReadCourse> =
-        value === undefined ? { faults } : { value: { name: body.name, ground: value }, faults };
+        value === undefined ? { faults } : { value: { name: body.name, ground: named(value, body) }, faults };
       if (only !== undefined) return read;
       grounds.set(id, read);
       const [oldest] = grounds.keys();
@@ -73,3 +73,10 @@ export function storedCourses(store: Store | undefined): Courses {
     },
   };
 }
+
+/** The ground under the name and the attribution that it is kept with. */
+const named = (ground: GroundFile, { name, attribution = ground.attribution }: StoredCourse): GroundFile => ({
+  ...ground,
+  course: name,
+  ...(attribution === undefined ? {} : { attribution }),
+});

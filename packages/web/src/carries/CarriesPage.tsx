@@ -1,20 +1,22 @@
+import { Drop } from '../parts/Drop.tsx';
 import { Says, Wrong } from '../parts/Says.tsx';
 import { Head } from '../shell/Head.tsx';
 import { hrefOf } from '../shell/place.ts';
 import { units } from '../shell/remembered.ts';
 import { Claims } from './Claims.tsx';
-import { DropFiles } from './DropFiles.tsx';
 import { Ladder } from './Ladder.tsx';
 import { Offered } from './Offered.tsx';
 import type { CarriesState } from './state.ts';
 import { CARRIES, sessionWords, takesBackWords, whoseWords } from './words.ts';
+
+const TABLES = '.csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain';
 
 /** One player's carries: the ladder, and where its balls come from. */
 export function CarriesPage({ state }: { readonly state: CarriesState }) {
   const { profile, ladder, offered } = state;
   const body = profile.value?.body;
   const files = offered.value.map((file, i) => <Offered key={`${i} ${file.file.name}`} state={state} offered={file} />);
-  const drop = <DropFiles state={state} />;
+  const drop = <Drop words={CARRIES} accept={TABLES} many take={(dropped) => state.offer(dropped)} />;
   const empty = ladder.value !== undefined && state.rungs.value.length === 0;
   return (
     <>
@@ -31,7 +33,7 @@ export function CarriesPage({ state }: { readonly state: CarriesState }) {
           <p class="lead">{CARRIES.lead(units.value)}</p>
           <Wrong fault={state.fault} />
           <Says done={state.done} />
-          <p class="said" role="status" hidden={state.fitting.value === undefined}>
+          <p class={state.fitting.value === undefined ? 'unseen' : 'said'} role="status">
             {state.fitting.value}
           </p>
           {state.stale.value && state.fitting.value === undefined ? (

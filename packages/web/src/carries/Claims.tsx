@@ -10,8 +10,8 @@ const usualBag = (): readonly TypedClub[] => USUAL_CLUBS.map((name) => ({ name, 
 
 /** Carries typed from memory, a line a club. */
 export function Claims({ state, clubs }: { readonly state: CarriesState; readonly clubs: Profile['clubs'] }) {
-  const in_ = units.value;
-  const typed = useSignal(clubs === undefined || clubs.length === 0 ? usualBag() : typedOf(clubs, in_));
+  const unit = units.value;
+  const typed = useSignal(clubs === undefined || clubs.length === 0 ? usualBag() : typedOf(clubs, unit));
   const tried = useSignal(false);
   const set = (i: number, club: TypedClub): void => {
     typed.value = typed.value.with(i, club);
@@ -19,10 +19,10 @@ export function Claims({ state, clubs }: { readonly state: CarriesState; readonl
   const keep = (e: Event): void => {
     e.preventDefault();
     tried.value = true;
-    const read = clubsOf(typed.value, clubs ?? [], in_);
+    const read = clubsOf(typed.value, clubs ?? [], unit);
     if (read !== undefined) void state.keepClubs(read);
   };
-  const wrong = tried.value && clubsOf(typed.value, clubs ?? [], in_) === undefined;
+  const wrong = tried.value && clubsOf(typed.value, clubs ?? [], unit) === undefined;
   return (
     <form onSubmit={keep} noValidate>
       <p class="small">{CARRIES.typedWhy}</p>
@@ -34,7 +34,7 @@ export function Claims({ state, clubs }: { readonly state: CarriesState; readonl
               <th scope="col">{CARRIES.typedColumns.club}</th>
               {CLAIMED_SWINGS.map((swing) => (
                 <th key={swing} scope="col" class="n">
-                  {CARRIES.typedColumns[swing]}, {in_}
+                  {CARRIES.typedColumns[swing]}, {unit}
                 </th>
               ))}
             </tr>
@@ -58,7 +58,7 @@ export function Claims({ state, clubs }: { readonly state: CarriesState; readonl
                       class="cell n"
                       inputMode="decimal"
                       aria-label={carryOf(club.name || clubNumber(i), CARRIES.typedColumns[swing])}
-                      aria-invalid={Number.isNaN(readCarryM(club.carries[swing], in_))}
+                      aria-invalid={Number.isNaN(readCarryM(club.carries[swing], unit))}
                       value={club.carries[swing]}
                       maxLength={6}
                       autocomplete="off"
@@ -73,7 +73,7 @@ export function Claims({ state, clubs }: { readonly state: CarriesState; readonl
       </div>
       {wrong ? (
         <p class="small" role="alert">
-          {CARRIES.badCarry(in_)}
+          {CARRIES.badCarry(unit)}
         </p>
       ) : undefined}
       <div class="row">

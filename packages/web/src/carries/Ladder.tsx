@@ -13,9 +13,9 @@ const HOW: { readonly [F in Rung['from']]: string } = {
 
 /** The ladder as a table, and its gaps in words. */
 export function Ladder({ state }: { readonly state: CarriesState }) {
-  const in_ = units.value;
+  const unit = units.value;
   const { columns } = CARRIES;
-  const length = (m: number | undefined): string => (m === undefined ? '' : String(wholeLength(m, in_)));
+  const length = (m: number | undefined): string => (m === undefined ? '' : String(wholeLength(m, unit)));
   const gaps = state.ladder.value?.fitted?.ladder?.gaps ?? [];
   return (
     <>
@@ -47,12 +47,12 @@ export function Ladder({ state }: { readonly state: CarriesState }) {
                 <td class="n">
                   <b>{length(rung.carryM)}</b>
                 </td>
-                <td class="n">{sureWords(rung.seM, in_)}</td>
+                <td class="n">{sureWords(rung.seM, unit)}</td>
                 <td class="n">{length(rung.eightInTenM)}</td>
                 <td class="n">{rung.mishitShare === undefined ? '' : Math.round(100 * rung.mishitShare)}</td>
                 <td class="n">{rung.balls}</td>
                 <td class="n">{length(rung.claimedM)}</td>
-                <td class="n">{neededWords(rung, in_)}</td>
+                <td class="n">{neededWords(rung, unit)}</td>
               </tr>
             ))}
           </tbody>
@@ -66,7 +66,7 @@ export function Ladder({ state }: { readonly state: CarriesState }) {
           <ul class="noticed">
             {gaps.map((gap) => (
               <li key={gap.fromM}>
-                <b>{gapWords(gap.fromM, gap.toM, in_)}</b> {gap.ways.join('; ')}
+                <b>{gapWords(gap.fromM, gap.toM, unit)}</b> {gap.ways.join('; ')}
               </li>
             ))}
           </ul>

@@ -126,7 +126,7 @@ const unitWords = (meaning: ShotColumn | 'ignore' | null, given: boolean): strin
 
 function FirstRows({ shown }: { readonly shown: ShotFile }) {
   const { rowColumns } = CARRIES;
-  const in_ = units.value;
+  const unit = units.value;
   if (shown.first.length === 0) return undefined;
   return (
     <div class="scrolls" role="region" aria-label={CARRIES.asRead} tabIndex={0}>
@@ -144,10 +144,10 @@ function FirstRows({ shown }: { readonly shown: ShotFile }) {
             ))}
             <th scope="col">{rowColumns.club}</th>
             <th scope="col" class="n">
-              {rowColumns.carry}, {in_}
+              {rowColumns.carry}, {unit}
             </th>
             <th scope="col" class="n">
-              {rowColumns.side}, {in_}
+              {rowColumns.side}, {unit}
             </th>
           </tr>
         </thead>
@@ -164,10 +164,10 @@ function FirstRows({ shown }: { readonly shown: ShotFile }) {
                 </b>
               </td>
               <td class="n">
-                <b>{wholeLength(carryM, in_)}</b>
+                <b>{wholeLength(carryM, unit)}</b>
               </td>
               <td class="n">
-                <b>{sideM === undefined ? '' : wholeLength(sideM, in_)}</b>
+                <b>{sideM === undefined ? '' : wholeLength(sideM, unit)}</b>
               </td>
             </tr>
           ))}

@@ -144,7 +144,7 @@ export const keptWords = ({ kept, sessions }: ShotFile): string =>
 /** "Line 14: found 15o, expected a number; the row is left out". */
 export function rowWords({ line, at, found, expected, done }: Fault): string {
   const place = line === undefined ? (at ?? '') : `line ${line}`;
-  return `${place === '' ? '' : `${capital(place)}: `}found ${found}, expected ${expected}${done === undefined ? '' : `; ${done}`}`;
+  return `${place === '' ? '' : `${capital(place)}: `}found ${found}, expected ${expected.replace(/,? or --.*$/, '')}${done === undefined ? '' : `; ${done}`}`;
 }
 
 export const sessionWords = (date: string, balls: number): string => `${dateWords(date)}, ${ballsWords(balls)}`;

@@ -8,7 +8,7 @@ interface Named {
 }
 
 /** A line that is to be written on first is gone to when it appears. */
-const meet = (input: HTMLInputElement | null): void => input?.focus();
+const meet = (input: HTMLElement | null): void => input?.focus();
 
 /** A line to write on, with its name above, its unit at its end, and what is wrong below. */
 export const Field = (
@@ -50,11 +50,16 @@ export const Choose = (
   props: Named & {
     readonly value: string;
     readonly options: readonly (readonly [value: string, words: string])[];
+    readonly focus?: boolean;
     readonly set: (value: string) => void;
   },
 ) => (
   <Framed {...props}>
-    <select value={props.value} onChange={(e) => props.set(e.currentTarget.value)}>
+    <select
+      ref={props.focus === true ? meet : null}
+      value={props.value}
+      onChange={(e) => props.set(e.currentTarget.value)}
+    >
       {props.options.map(([value, words]) => (
         <option key={value} value={value} selected={value === props.value}>
           {words}
@@ -65,16 +70,18 @@ export const Choose = (
 );
 
 const Framed = ({ label, unit, wrong, children }: Named & { readonly children: ComponentChildren }) => (
-  <label class="field">
-    <span>{label}</span>
-    <span class="line">
-      {children}
-      {unit === undefined ? undefined : <span class="unit">{unit}</span>}
-    </span>
+  <div class="field">
+    <label>
+      <span>{label}</span>
+      <span class="line">
+        {children}
+        {unit === undefined ? undefined : <span class="unit">{unit}</span>}
+      </span>
+    </label>
     {wrong === undefined ? undefined : (
       <span class="wrong" role="alert">
         {wrong}
       </span>
     )}
-  </label>
+  </div>
 );

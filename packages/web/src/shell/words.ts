@@ -8,6 +8,7 @@ export const SHELL = {
   pageNames: {
     players: 'Players',
     carries: 'Carries',
+    ground: 'Ground',
     plan: 'Plan',
   } satisfies { readonly [P in PageName]: string },
   noPage: 'This page could not be had from the server. Load it again.',

@@ -2,7 +2,7 @@ import type { PlanePoint } from '@leeway/engine';
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
-import { dayWords, faultWords, headingWords, WORDS } from '../words.ts';
+import { dayWords, faultWords, headingWords, madeUpWords, WORDS } from '../words.ts';
 import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
@@ -59,7 +59,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
         <p>
           {dayWords(state.wind.value, units.value)} {WORDS.safety}
         </p>
-        <p>{attribution ?? WORDS.madeUp}</p>
+        <p>{attribution ?? madeUpWords(state.open.value)}</p>
       </footer>
       <BottomEdge state={state} more={more} />
       <p class="unseen" aria-live="polite">

@@ -1,13 +1,16 @@
 import { useSignal } from '@preact/signals';
-import type { CarriesState } from './state.ts';
-import { CARRIES } from './words.ts';
 
 /** Where files are dropped, or chosen by keyboard and finger. */
-export function DropFiles({ state }: { readonly state: CarriesState }) {
+export function Drop(props: {
+  readonly words: { readonly drop: string; readonly pick: string; readonly dropWhy: string };
+  readonly accept: string;
+  readonly many: boolean;
+  readonly take: (files: readonly File[]) => void;
+}) {
   const over = useSignal(false);
   const take = (files: FileList | null | undefined): void => {
     over.value = false;
-    if (files !== null && files !== undefined) state.offer([...files]);
+    if (files !== null && files !== undefined && files.length > 0) props.take([...files]);
   };
   return (
     <label
@@ -24,18 +27,18 @@ export function DropFiles({ state }: { readonly state: CarriesState }) {
       }}
     >
       <span>
-        <b>{CARRIES.drop}</b> {CARRIES.pick}
+        <b>{props.words.drop}</b> {props.words.pick}
       </span>
       <input
         type="file"
-        multiple
-        accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+        multiple={props.many}
+        accept={props.accept}
         onChange={(e) => {
           take(e.currentTarget.files);
           e.currentTarget.value = '';
         }}
       />
-      <small>{CARRIES.dropWhy}</small>
+      <small>{props.words.dropWhy}</small>
     </label>
   );
 }
