@@ -12,10 +12,13 @@ export interface RunningLeeway {
   stop(): Promise<void>;
 }
 
-/** Starts the server, on the demo unless the options say otherwise, and waits for the line that says where it is. */
-export async function startLeeway(options: readonly string[] = []): Promise<RunningLeeway> {
+/**
+ * Starts the server, on the demo unless the options say otherwise, and waits for the line that says where it is. It keeps things in a folder that goes with it,
+ * unless one is given, which stays.
+ */
+export async function startLeeway(options: readonly string[] = [], folder?: string): Promise<RunningLeeway> {
   const leeway = fileURLToPath(new URL('../../packages/cli/bin/leeway.js', import.meta.url));
-  const data = mkdtempSync(join(tmpdir(), 'leeway-e2e-'));
+  const data = folder ?? mkdtempSync(join(tmpdir(), 'leeway-e2e-'));
   const server = spawn(process.execPath, [leeway, 'serve', '--port', '0', '--data', data, ...options], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -28,7 +31,7 @@ export async function startLeeway(options: readonly string[] = []): Promise<Runn
         const ended = once(server, 'exit');
         server.kill('SIGTERM');
         await ended;
-        rmSync(data, { recursive: true, force: true });
+        if (folder === undefined) rmSync(data, { recursive: true, force: true });
       },
     };
   }

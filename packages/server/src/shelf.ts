@@ -114,5 +114,5 @@ const sentBall = ({ club, swing, date, carryM, sideM }: ShotRow): SentBall => ({
 });
 
 /** An id on the shelf, and of what is sent. */
-export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
+const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
 const urlOf = (id: string): string => `/api/files/${id}`;

@@ -61,7 +61,7 @@ export function Ladder({ state }: { readonly state: CarriesState }) {
       <p class="small">{CARRIES.neededNote}</p>
       {state.ladder.value?.fitted?.ladder === undefined ? undefined : (
         <section>
-          <h3>{CARRIES.gaps}</h3>
+          <h2 class="part">{CARRIES.gaps}</h2>
           {gaps.length === 0 ? <p>{CARRIES.noGaps}</p> : undefined}
           <ul class="noticed">
             {gaps.map((gap) => (
