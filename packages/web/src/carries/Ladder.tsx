@@ -1,5 +1,6 @@
 import { wholeLength } from '@leeway/engine';
 import { units } from '../shell/remembered.ts';
+import { LadderChart } from './LadderChart.tsx';
 import type { Rung } from './rungs.ts';
 import type { CarriesState } from './state.ts';
 import { CARRIES, clubWords, gapWords, neededWords, sureWords } from './words.ts';
@@ -19,6 +20,7 @@ export function Ladder({ state }: { readonly state: CarriesState }) {
   const gaps = state.ladder.value?.fitted?.ladder?.gaps ?? [];
   return (
     <>
+      <LadderChart state={state} />
       <div class="scrolls" role="region" aria-label={CARRIES.table} tabIndex={0}>
         <table class="listing ladder">
           <caption class="unseen">{CARRIES.table}</caption>

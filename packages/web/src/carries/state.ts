@@ -1,4 +1,5 @@
 import type { LadderData, Profile, Session, Standing, StoredRecord } from '@leeway/contract';
+import type { PlayerFile } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, sent } from '../shell/api.ts';
@@ -14,6 +15,8 @@ export class CarriesState {
   readonly owner: string;
   readonly profile = signal<Kept<'profile'> | undefined>(undefined);
   readonly ladder = signal<LadderData | undefined>(undefined);
+  /** The player as a Player file, once there are fitted patterns. */
+  readonly file = signal<PlayerFile | undefined>(undefined);
   readonly sessions = signal<readonly Kept<'session'>[]>([]);
   readonly offered = signal<readonly OfferedFile[]>([]);
   readonly fault = signal<string | undefined>(undefined);
@@ -40,7 +43,9 @@ export class CarriesState {
         of<LadderData>('ladder'),
         of<{ records: readonly Kept<'session'>[] }>('sessions'),
       ]);
+      const file = ladder.fitted === null ? undefined : await of<PlayerFile>('file');
       batch(() => {
+        this.file.value = file;
         this.profile.value = profiles.records.at(-1);
         this.ladder.value = ladder;
         this.sessions.value = sessions.records.toSorted((a, b) => (a.body.date < b.body.date ? 1 : -1));

@@ -19,6 +19,7 @@ export const CARRIES = {
     needed: 'still needed',
   },
   table: 'Carries, the longest first',
+  chart: 'The ladder, drawn',
   believed: 'no balls: usual for the other clubs',
   notFitted: 'middle of the balls, not yet fitted',
   claimedOnly: 'as claimed, no balls',

@@ -76,12 +76,14 @@ export function Numbers({ state }: { readonly state: GroundState }) {
             </div>
           </details>
           <Hazards state={state} />
-          <ul class="noticed" role="alert">
-            {refused.map((fault, i) => (
-              <li key={i}>{faultLine(fault)}</li>
-            ))}
-            {begun && state.numbers.value === undefined ? <li>{GROUND.badFigure}</li> : undefined}
-          </ul>
+          <div role="alert">
+            <ul class="noticed">
+              {refused.map((fault, i) => (
+                <li key={i}>{faultLine(fault)}</li>
+              ))}
+              {begun && state.numbers.value === undefined ? <li>{GROUND.badFigure}</li> : undefined}
+            </ul>
+          </div>
           <div class="row">
             <button type="submit" class="act first" disabled={state.numbers.value === undefined}>
               {GROUND.keepPlan}

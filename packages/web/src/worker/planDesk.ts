@@ -2,7 +2,7 @@ import type { Charted } from '@leeway/chart';
 import type { SentBall, ShelvedPlayer } from '@leeway/contract';
 import type { Answerers, Turn } from '@leeway/desk';
 import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
-import { behind } from './behind.ts';
+import { behind } from '../behind.ts';
 import type { Fetch } from './fetched.ts';
 import { Held } from './held.ts';
 

@@ -1,6 +1,6 @@
 import type { SentBall } from '@leeway/contract';
 import { clubKey, mishitChance, type PlayerModel, swingKey } from '@leeway/engine';
-import type { Behind, BehindAsk } from '../asks.ts';
+import type { Behind, BehindAsk } from './asks.ts';
 
 /** The recorded balls of a club and swing, as their rows give them, each told as a mishit when the pattern makes it more likely one than not. */
 export function behind(balls: readonly SentBall[], player: PlayerModel, { club, swing }: BehindAsk): Behind {
