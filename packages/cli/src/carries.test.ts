@@ -147,6 +147,21 @@ describe('leeway carries', () => {
     expect([code, parsed(out).entries[0]?.n]).toEqual([0, 2]);
   });
 
+  it('names a club whose balls do not belong there, and compares what is claimed', async () => {
+    const clubs = [{ name: '7i', claimedCarryM: 150 }, { name: 'PW' }];
+    const player = await file('r.json', JSON.stringify({ version: 1, name: 'Kim', handicapIndex: 14, clubs }));
+    const shots = await file(
+      'r.csv',
+      shotsOf(12).replaceAll('PW,', 'X,').replaceAll('5i,', 'PW,').replaceAll('X,', '5i,'),
+    );
+    const { code, out, err } = await run(shots, '--player', player);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /: 5i: found a 5i that carries 1\d\d yd; expected 1\d\d ±\d+, by the other clubs; .* \[club-out-of-place\]/,
+    );
+    expect(out).toMatch(/^ {2}7i: says 164, carries 1\d\d to 1\d\d, most likely 1[45]\d: too long$/m);
+  });
+
   it('counts a session given twice once', async () => {
     const one = await file('h.csv', shotsOf(9));
     const two = await file('i.csv', shotsOf(9));

@@ -1,4 +1,4 @@
-import { CARRIES_VERSION, readPlayer } from '@leeway/contract';
+import { CARRIES_VERSION, type Fault, readPlayer } from '@leeway/contract';
 import { ladderScene, type LadderGap, type Rung } from '@leeway/chart';
 import {
   carryEntry,
@@ -10,7 +10,10 @@ import {
   fitSession,
   isFullSwing,
   isStated,
+  outOfPlace,
+  type PlayerFile,
   type SwingFit,
+  YARD_M,
 } from '@leeway/engine';
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
@@ -18,7 +21,7 @@ import { carriesText } from './carriesText.ts';
 import { DATA_OPTION } from './data.ts';
 import { drawn, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
 import { writeBeside } from './files.ts';
-import { UNITS_OPTION } from './quantities.ts';
+import { type Units, UNITS_OPTION } from './quantities.ts';
 
 /** `leeway carries`: from shots to the ladder of carries, and to a Player file. */
 export const carries: Command = {
@@ -70,6 +73,8 @@ async function runCarries(given: Given, io: Io): Promise<number> {
   const entries = fits
     .map((s): CarryEntry => carryEntry(s, claimedOf(player, s.club, s.swing)))
     .toSorted((a, b) => b.carryM.mean - a.carryM.mean);
+  const odd = oddClubs(player, fits, given.words[0] ?? '', units);
+  tell(odd, io);
   const path = given.text('patterns');
   if (path !== undefined) {
     if (isStated(player)) {
@@ -104,7 +109,7 @@ async function runCarries(given: Given, io: Io): Promise<number> {
     io.err(`${out}: written\n`);
   }
   if (given.flag('json')) {
-    const document = { version: CARRIES_VERSION, entries, gaps, faults: input.faults };
+    const document = { version: CARRIES_VERSION, entries, gaps, faults: [...input.faults, ...odd] };
     io.out(`${JSON.stringify(document)}\n`);
   } else io.out(carriesText(player, entries, gaps, units));
   return 0;
@@ -132,4 +137,19 @@ function shaftOf({ fromM, toM }: CarryGap, entries: readonly CarryEntry[]): Ladd
   const at = (m: number): CarryEntry['carryM'] | undefined => entries.find((e) => e.carryM.mean === m)?.carryM;
   const [low, high] = [at(fromM)?.hi80 ?? fromM, at(toM)?.lo80 ?? toM];
   return low < high ? { fromM: low, toM: high } : { fromM, toM };
+}
+
+/** Clubs whose balls do not belong between those of the others, each as a note: the user decides. */
+function oddClubs(player: PlayerFile, fits: readonly SwingFit[], file: string, units: Units): readonly Fault[] {
+  const unitM = units === 'm' ? 1 : YARD_M;
+  const whole = (m: number): string => (m / unitM).toFixed(0);
+  return outOfPlace(player, fits).map(({ club, carryM, likelyM, sdM }) => ({
+    code: 'club-out-of-place',
+    level: 'note',
+    file,
+    at: club,
+    found: `a ${club} that carries ${whole(carryM)} ${units}`,
+    expected: `${whole(likelyM)} ±${whole(2 * sdM)}, by the other clubs`,
+    done: 'kept; check the name of the club and the unit of its balls',
+  }));
 }

@@ -40,6 +40,7 @@ export function carriesText(
     '',
     ...aligned([head, ...rows]),
     '',
+    ...claimLines(entries, whole),
     ...gapLines(gaps, whole, word),
     'carry: the good strike, and how far off it may be (19 times in 20). 8 in 10: the carry that eight balls in ten reach, mishits among them.',
     'all balls: the mean with the mishits in. length, direction: two good strikes in three are within this of the mean. mishits: in 100.',
@@ -56,6 +57,20 @@ export function carriesText(
       `${unhit === 1 ? 'One club has' : `${unhit} clubs have`} no balls here: ${unhit === 1 ? 'its' : 'their'} figures are the prior's, moved by the clubs that have.`,
     );
   return `${lines.join('\n')}\n`;
+}
+
+/** What the player says, beside what the balls say. */
+function claimLines(entries: readonly CarryEntry[], whole: (m: number) => string): readonly string[] {
+  const claimed = entries.filter((e) => e.claimedM !== undefined && e.n > 0);
+  if (claimed.length === 0) return [];
+  return [
+    'Claims',
+    ...claimed.map(({ club, claimedM = 0, carryM: { mean, lo95, hi95 } }) => {
+      const over = claimedM > hi95 ? 'too long' : claimedM < lo95 ? 'too short' : 'may be right';
+      return `  ${club}: says ${whole(claimedM)}, carries ${whole(lo95)} to ${whole(hi95)}, most likely ${whole(mean)}: ${over}`;
+    }),
+    '',
+  ];
 }
 
 function gapLines(gaps: readonly CarryGap[], whole: (m: number) => string, word: string): readonly string[] {

@@ -32,6 +32,7 @@ export * from './stats/twoPart.ts';
 export * from './stats/twoPartModel.ts';
 export * from './stats/rankCorrelation.ts';
 export * from './player/carryTable.ts';
+export * from './player/outOfPlace.ts';
 export * from './math/random.ts';
 export * from './choice/doubt.ts';
 export * from './choice/choose.ts';

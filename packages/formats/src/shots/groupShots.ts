@@ -1,7 +1,11 @@
 import type { Fault, ShotRow } from '@leeway/contract';
 import { clubKey, RAD_PER_DEG, readClub, swingKey, type Ball, type ClubInBag, type SwingBalls } from '@leeway/engine';
+import { type OnReferenceDay, onReferenceDay } from './referenceDay.ts';
 
-/** Balls by club and swing, each named as the bag spells it, else as it is spelled most often. Putts are left out, and told. */
+/** The loft of a club whose name says nothing. */
+const MID_IRON_DEG = 34;
+
+/** Balls by club and swing on the reference day, each named as the bag spells it, else as it is spelled most often. Putts are left out, and told. */
 export function groupShots(
   rows: readonly ShotRow[],
   bag: readonly ClubInBag[],
@@ -36,15 +40,19 @@ function swingOf(
   return {
     club: owned?.name ?? clubNames.get(key) ?? key,
     swing: listed ?? namesBy(group, (r) => r.swing, swingKey).get(swing) ?? swing,
-    balls: group.map(ballOf),
+    balls: group.map((row) =>
+      ballOf(onReferenceDay(row, owned?.loftDeg ?? readClub(row.club)?.loftDeg ?? MID_IRON_DEG)),
+    ),
     ...loft,
   };
 }
 
 /** A ball's direction is known when its side was, and lies within its carry: sin(direction) = side / carry. */
-export function ballOf({ carryM, sideM }: { readonly carryM: number; readonly sideM?: number }): Ball {
-  if (sideM === undefined || Math.abs(sideM) > carryM || carryM === 0) return { carryM };
-  return { carryM, directionDeg: Math.asin(sideM / carryM) / RAD_PER_DEG };
+export function ballOf({ carryM, sideM, seCarryM, seDirectionDeg }: OnReferenceDay): Ball {
+  const erred = seCarryM === undefined ? {} : { seCarryM };
+  if (sideM === undefined || Math.abs(sideM) > carryM || carryM === 0) return { carryM, ...erred };
+  const turned = seDirectionDeg === undefined ? {} : { seDirectionDeg };
+  return { carryM, directionDeg: Math.asin(sideM / carryM) / RAD_PER_DEG, ...erred, ...turned };
 }
 
 /** For each key the spelling met most often, the first of equals. */

@@ -199,10 +199,10 @@ describe('what cannot be read', () => {
     expect(codes(read(new Uint8Array(32e6 + 1)).faults)).toEqual(['too-large']);
   });
 
-  it('says that a day with wind or slope was not corrected for', () => {
+  it('says that a slope is corrected for, and a wind without its bearing is not', () => {
     const { rows, faults } = read('club,carry [m],side [m],wind speed (m/s),slope\n7i,140,1,4,-2\n');
     expect(rows).toHaveLength(1);
-    expect(codes(faults)).toEqual(['not-corrected']);
+    expect(codes(faults)).toEqual(['moved-to-reference-day', 'wind-without-bearing']);
   });
 });
 

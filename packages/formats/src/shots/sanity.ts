@@ -1,6 +1,7 @@
 import type { Fault, ShotColumn, ShotReading, ShotReadings, ShotRow } from '@leeway/contract';
 import { rankCorrelation, YARD_M } from '@leeway/engine';
 import type { Layout } from './layout.ts';
+import { tellsTheDay } from './referenceDay.ts';
 
 /** What golf balls do: outside it a reading is told, and kept, since missed and topped shots are real. In SI and degrees. */
 const LIMITS: readonly (readonly [ShotColumn, number, number, string])[] = [
@@ -73,16 +74,26 @@ export function notesOnFile(
         `taken in ${reading.units === 'm' ? 'metres' : 'yards'}`,
       ),
     );
-  const day = (['wind speed', 'slope', 'temperature', 'altitude'] as const).filter((c) =>
-    rows.some((r) => r.readings[c] !== undefined),
-  );
-  if (day.length > 0)
+  const moved = rows.filter(tellsTheDay).length;
+  if (moved > 0)
     notes.push(
       note(
-        'not-corrected',
-        day.join(', '),
+        'moved-to-reference-day',
+        `${moved} shots with air, wind or slope`,
         'carries on the reference day',
-        'carries are kept as measured, not corrected',
+        'carries are moved there by the flight model',
+      ),
+    );
+  const windOnly = rows.filter(
+    ({ readings: r }) => r['wind speed'] !== undefined && (r['wind from'] === undefined || r.bearing === undefined),
+  ).length;
+  if (windOnly > 0)
+    notes.push(
+      note(
+        'wind-without-bearing',
+        `${windOnly} shots with a wind, without where it came from or where they went`,
+        'wind from and bearing, degrees',
+        'their carries are not corrected for the wind',
       ),
     );
   const range = rows.filter((r) => typeof r.readings.ball === 'string' && /range/i.test(r.readings.ball)).length;
