@@ -40,10 +40,22 @@ export function planNote(document: PlanDocument, units: Units): string {
       `${holes.length} holes, par ${round.par}: ${strokesWords(round.expectedStrokes)} strokes${sureWords(round.expectedStrokes, round.doubt)}.`,
     );
   }
+  if (document.bag !== undefined) lines.push('', ...bagWords(document.bag));
   for (const hole of holes) lines.push('', ...holeNote(hole, units));
   lines.push('', CARE);
   if (attribution !== undefined) lines.push(attribution);
   return `${lines.join('\n')}\n`;
+}
+
+function bagWords({ clubs, carry, leave, expectedStrokes }: NonNullable<PlanDocument['bag']>): string[] {
+  const worth = ({ club, worthStrokes }: (typeof clubs)[number]): string =>
+    `${club} ${worthStrokes === null ? 'is needed' : strokesWords(Math.max(0, worthStrokes))}`;
+  const idle = clubs.filter((c) => !c.earns).map((c) => c.club);
+  return [
+    `The bag: ${carry.join(', ')} and a putter, ${strokesWords(expectedStrokes)} strokes.${leave.length === 0 ? '' : ` Leave ${leave.join(', ')}.`}`,
+    ...(idle.length === 0 ? [] : [`Earns nothing here while the others are carried: ${idle.join(', ')}.`]),
+    `What each saves while the others are carried: ${clubs.map(worth).join(', ')}.`,
+  ];
 }
 
 function rulesWords({ e5, lostInTrees, lostInRough }: NonNullable<PlanDocument['rules']>): string {

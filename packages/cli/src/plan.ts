@@ -1,5 +1,5 @@
 import { planDocument } from '@leeway/contract';
-import { type HolePlan, planHole, solveHole } from '@leeway/engine';
+import { type HolePlan, planBag, planHole, solveHole } from '@leeway/engine';
 import { planNote } from './caddie.ts';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
@@ -19,7 +19,13 @@ export const plan: Command = {
     'leeway plan --ground course.osm --player kim.json --hole 7 --also "7-iron, three-quarter@16,7R" --json',
     'leeway plan --data ~/.leeway --ground "Tolvane Links" --player "Kim Aster" --hole 7',
   ],
-  options: PLAN_OPTIONS,
+  options: {
+    ...PLAN_OPTIONS,
+    bag: {
+      kind: 'flag',
+      help: 'weigh every club by solving the holes again without it: which to carry, which earn nothing; takes minutes',
+    },
+  },
   run: runPlan,
 };
 
@@ -54,6 +60,9 @@ async function runPlan(given: Given, io: Io): Promise<number> {
     }
     plans.push(found);
   }
+  const bag = given.flag('bag')
+    ? planBag(input.holes, input.player, input.day, (club) => io.err(`the bag without the ${club}\n`))
+    : undefined;
   const { course, attribution } = input.ground;
   const document = planDocument(
     plans,
@@ -61,6 +70,7 @@ async function runPlan(given: Given, io: Io): Promise<number> {
       player: input.player.name,
       units: input.units,
       scores: true,
+      ...(bag === undefined ? {} : { bag }),
       ...(course === undefined ? {} : { course }),
       ...(attribution === undefined ? {} : { attribution }),
     },

@@ -113,6 +113,15 @@ export const planSchema = z.strictObject({
   rules: z
     .strictObject({ e5: z.literal(true).optional(), lostInTrees: chance.optional(), lostInRough: chance.optional() })
     .optional(),
+  /** The bag for these holes, when it was asked for: what each club is worth with all others in it, which to carry and which to leave. */
+  bag: z
+    .strictObject({
+      expectedStrokes: strokes,
+      clubs: z.array(z.strictObject({ club: z.string(), worthStrokes: z.number().nullable(), earns: z.boolean() })),
+      carry: z.array(z.string()),
+      leave: z.array(z.string()),
+    })
+    .optional(),
   /** Of all holes together, when there is more than one. */
   round: z.strictObject({ par: z.int(), expectedStrokes: strokes, doubt }).optional(),
   holes: z.array(

@@ -1,4 +1,5 @@
 import {
+  type BagPlan,
   type Choice,
   type Doubt,
   doubtOf,
@@ -31,6 +32,7 @@ export interface PlanHeading {
   readonly units: Units;
   /** Whether chances of scores are worked out: thousands of holes are played for each stroke. */
   readonly scores?: boolean;
+  readonly bag?: BagPlan;
 }
 
 const DEGREE_DECIMALS = 9;
@@ -55,6 +57,7 @@ export function planDocument(
     day: dayDocument(plans[0]?.solution.day ?? REFERENCE),
     player: { name: heading.player },
     ...rulesOf(plans[0]?.solution.ground.rules ?? {}),
+    ...(heading.bag === undefined ? {} : { bag: bagDocument(heading.bag) }),
     ...(plans.length > 1 ? { round: roundOf(plans) } : {}),
     holes,
   };
@@ -72,6 +75,18 @@ function rulesOf({ e5, lost }: RulesInForce): Pick<PlanDocument, 'rules'> {
     },
   };
 }
+
+/** A club without which the holes cannot be played has no worth in strokes. */
+const bagDocument = ({ carriedStrokes, worth, carry, leave }: BagPlan): NonNullable<PlanDocument['bag']> => ({
+  expectedStrokes: round(carriedStrokes, STROKE_DECIMALS),
+  clubs: worth.map(({ club, strokes, earns }) => ({
+    club,
+    worthStrokes: Number.isFinite(strokes) ? round(strokes, STROKE_DECIMALS) : null,
+    earns,
+  })),
+  carry: [...carry],
+  leave: [...leave],
+});
 
 function roundOf(plans: readonly HolePlan[]): NonNullable<PlanDocument['round']> {
   const shots = plans.flatMap((plan) => plan.shots.map((shot) => shot.choice.answer));

@@ -47,6 +47,8 @@ export * from './choice/wordReason.ts';
 export * from './plan/planHole.ts';
 export type { NextBall } from './plan/relief.ts';
 export * from './plan/ways.ts';
+export * from './plan/bag.ts';
+export * from './plan/tees.ts';
 export type { Way } from './value/way.ts';
 export type { ScoreChances } from './value/scoreChances.ts';
 export * from './value/wayPlayed.ts';

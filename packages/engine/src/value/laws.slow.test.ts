@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Area, HoleGround } from '../ground/hole.ts';
-import type { PlayerModel } from '../player/option.ts';
+import type { NormalPart, Option, PlayerModel } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import { solveHole } from './solve.ts';
 import type { HoleSolution } from './solution.ts';
 import { referenceHole, referencePlayer } from './testdata/load.ts';
-import { area, box } from './testdata/toy.ts';
+import { area, box, hole, round } from './testdata/toy.ts';
 
 const tee = (s: HoleSolution): number => s.best({ at: s.ground.ball, lie: 'tee' })[0]!.strokes;
 const lean: PlayerModel = (() => {
@@ -22,6 +22,12 @@ function carried(g: HoleGround, to: (p: PlanePoint) => PlanePoint): HoleGround {
   });
   return { ...g, areas, ball: to(g.ball), flag: to(g.flag), line: g.line.map(to) };
 }
+
+/** The patterns of an option with every part changed. */
+const mapped = (o: Option, change: (p: NormalPart) => NormalPart): Option['byLie'] =>
+  Object.fromEntries(
+    Object.entries(o.byLie).map(([lie, pattern]) => [lie, { ...pattern, parts: pattern.parts.map(change) }]),
+  );
 
 const par3 = referenceHole('h1_par3_125');
 const plain = solveHole(par3, lean);
@@ -59,6 +65,27 @@ describe('laws of the solver', () => {
     const best = plain.best({ at: plain.ground.ball, lie: 'tee' })[0]!.option;
     const without = { ...lean, options: lean.options.filter((o) => o !== best) };
     expect(tee(solveHole(par3, without))).toBeGreaterThan(tee(plain) - 0.003);
+  });
+
+  it('a longer hitter with the same angles is not worse on open ground, on average over lengths', () => {
+    const longer = (p: NormalPart): NormalPart => ({
+      ...p,
+      alongM: 1.1 * p.alongM,
+      acrossM: 1.1 * p.acrossM,
+      sdAlongM: 1.1 * p.sdAlongM,
+      sdAcrossM: 1.1 * p.sdAcrossM,
+    });
+    // full swings grow; the short game is the same
+    const long = {
+      ...lean,
+      options: lean.options.map((o) => (o.full ? { ...o, byLie: mapped(o, longer) } : o)),
+    };
+    const open = (lengthM: number): HoleGround =>
+      hole([0, lengthM], [area('fairway', box(-90, -30, 90, lengthM + 70)), area('green', round(0, lengthM, 13))]);
+    const gain = [250, 300, 350, 400, 450, 500].map(
+      (lengthM) => tee(solveHole(open(lengthM), lean)) - tee(solveHole(open(lengthM), long)),
+    );
+    expect(gain.reduce((sum, g) => sum + g, 0) / gain.length).toBeGreaterThan(-0.003);
   });
 
   it('without sand and trees the hole is as easy as published', () => {
