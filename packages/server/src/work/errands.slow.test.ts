@@ -38,12 +38,12 @@ test(
     expect(ladder.fitted).toMatchObject({ id: fitted.at(-1)?.result, upToDate: true });
     expect(ladder.fitted?.ladder?.entries.length).toBeGreaterThan(10);
 
-    const [, planned] = await ask({ task: 'plan', date: '2026-05-16', course, holes: ['3', '6'] });
-    expect(planned.at(-1)).toMatchObject({ state: 'done', done: 2, total: 2 });
+    const [, planned] = await ask({ task: 'plan', date: '2026-05-16', course, holes: ['3'] });
+    expect(planned.at(-1)).toMatchObject({ state: 'done', done: 1, total: 1 });
     expect(new Set(planned.map(({ done }) => done)).size).toBeGreaterThan(1);
     const plan = (await get(api.store, owner, planned.at(-1)?.result ?? '')) as StoredRecord<'plan'>;
     expect(plan.body).toMatchObject({ date: '2026-05-16', course, fitted: ladder.fitted?.id });
-    expect(plan.body.plan.holes.map(({ hole }) => hole)).toEqual(['3', '6']);
+    expect(plan.body.plan.holes.map(({ hole }) => hole)).toEqual(['3']);
     expect(await current(api.store, { owner, kind: 'plan' })).toHaveLength(1);
 
     const [, impossible] = await ask({ task: 'plan', date: '2026-05-16', course, holes: ['19'] });
@@ -87,7 +87,7 @@ test('a worker killed in the middle of a plan: another makes the whole plan, onc
   const queue = await openQueue(store, () => undefined);
   const [first] = [await startWorker(databaseUrl)];
   const id = newId();
-  const body = { task: 'plan', date: '2026-05-16', course, holes: ['3', '6', '11', '14'] } as const;
+  const body = { task: 'plan', date: '2026-05-16', course, holes: ['3', '6'] } as const;
   await put(store, [newRecord('errand', { owner, id, madeAt: MADE_AT, body: { ...body, holes: [...body.holes] } })]);
   await queue.send('plan', { owner, about: [id] }, id);
   const far = async (): Promise<number> =>
