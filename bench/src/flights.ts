@@ -1,5 +1,16 @@
 import { cpus, loadavg } from 'node:os';
-import { COARSE_STEP_S, emptyFlight, fly, type FlightAir, flyInto, type Launch, STEP_S } from '@leeway/engine';
+import {
+  CALM,
+  COARSE_STEP_S,
+  emptyFlight,
+  fly,
+  type FlightAir,
+  flyInto,
+  type Launch,
+  Reach,
+  REFERENCE,
+  STEP_S,
+} from '@leeway/engine';
 import { plainFlight } from '@leeway/engine/testdata/plainFlight';
 import { cpuMs, median } from './cpu.ts';
 import { errorTable } from './flightErrors.ts';
@@ -122,6 +133,33 @@ const ms = median(Array.from({ length: REPEATS }, () => cpuMs(fillTable)));
 say(
   `a hole: ${BAG.length} options x ${DIRECTIONS} directions x ${HEIGHTS_M.length} heights in a 20 mph wind: ${ms.toFixed(0)} ms`,
 );
+
+/** A bag of 40 swings, each a good strike and four kinds of mishit, on a windy hole with heights: all that the day does to it, down every direction. */
+const SWINGS = Array.from({ length: BAG.length }, (_, i) => {
+  const carryM = 225 - 4.5 * i;
+  const of = { weight: 0.2, acrossM: 0, sdAlongM: 6, sdAcrossM: 6, corr: 0 };
+  const parts = [1, 0.85, 0.7, 0.55, 1.1].map((share) => Object.assign({ alongM: share * carryM }, of));
+  return { option: { club: 'club', flight: { loftDeg: 10 + 3.8 * (i % 14) } }, pattern: { parts, rest: false } };
+});
+function reachAll(most: number): void {
+  const reach = Reach.on({ ...REFERENCE, wind: { ...CALM, speedMps: STRONG_MPS, fromDeg: 30 } }, HEIGHTS_M.at(-1));
+  for (const { option, pattern } of SWINGS) {
+    const today = reach?.of(option, { ...pattern, parts: pattern.parts.slice(0, most) });
+    for (let k = 0; k < DIRECTIONS; k++) {
+      today?.face((2 * Math.PI * k) / DIRECTIONS);
+      today?.faceRuns((2 * Math.PI * k) / DIRECTIONS);
+    }
+  }
+}
+for (const [parts, words] of [
+  [1, 'its good strikes'],
+  [5, 'all its five parts'],
+] as const) {
+  reachAll(parts);
+  const reachMs = median(Array.from({ length: REPEATS }, () => cpuMs(() => reachAll(parts))));
+  say(`reach of such a bag, ${words}, calibrated, flown and run out: ${reachMs.toFixed(0)} ms`);
+}
+
 const [first] = through;
 if (first !== undefined) {
   const round = (): void => {

@@ -52,6 +52,7 @@ export * from './plan/tees.ts';
 export type { Way } from './value/way.ts';
 export type { ScoreChances } from './value/scoreChances.ts';
 export * from './value/wayPlayed.ts';
+export * from './reach/reach.ts';
 export * from './value/solve.ts';
 export * from './study/study.ts';
 export * from './flight/launch.ts';
