@@ -23,7 +23,7 @@ import { WIDTHS_M } from './cloud.ts';
 import { Blur, type Patch } from './blur.ts';
 import { fatesOf, type Fate } from './fate.ts';
 import { flowOf } from './flow.ts';
-import { greenSlopeOf, type GreenSlope } from './greenSlope.ts';
+import { greenHeights, greenSlopeOf, type GreenSlope } from './greenSlope.ts';
 import { Lattice, SQUARE_STEP_M, type Middle, type Node } from './lattice.ts';
 import { playFrame, type PlayFrame } from './playFrame.ts';
 import { playHeights } from './playHeights.ts';
@@ -125,7 +125,7 @@ export class Field {
     this.classes = runClassesOf(player, this.making);
     this.arsenal = arsenalOf(player, this.making, this.classes);
     this.putts = puttsOf(player.putting);
-    this.greenSlope = greenSlopeOf(this.heightAt, player);
+    this.greenSlope = greenSlopeOf(greenHeights(ground, this.frame), player);
     this.baseline = baselineOf(this.arsenal, this.putts, this.raster);
     const flow = flowOf(ground, this.frame);
     const { u0, u1, v0, v1 } = this.raster.box;

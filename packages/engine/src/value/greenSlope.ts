@@ -1,7 +1,12 @@
+import { heightOn } from '../ground/heights.ts';
+import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
 import { SlopedPutts, type PuttSlope } from '../player/slopedPutts.ts';
 import type { HeightAt } from '../reach/patternToday.ts';
+import type { PlayFrame } from './playFrame.ts';
 
+/** Heights that stand farther apart than this, metres, say nothing of a green. */
+const FINE_M = 2;
 /** Heights are compared over this length, metres. */
 const OVER_M = 1;
 /** A ball that does not hold rolls down in steps, so far at most. */
@@ -53,6 +58,15 @@ export class GreenSlope {
     return [x, y];
   }
 }
+
+/** The heights of a green in the play frame, where they are known finely enough for putts; those of a hole's rise and fall are not. */
+export const greenHeights = ({ heights }: HoleGround, frame: PlayFrame): HeightAt | undefined =>
+  heights === undefined || heights.stepM > FINE_M
+    ? undefined
+    : (u, v) => {
+        const { eastM, northM } = frame.toPlane(u, v);
+        return heightOn(heights, eastM, northM);
+      };
 
 /** `undefined` where the green is taken as flat: its heights are not known, or the player's putts are a stated table. */
 export const greenSlopeOf = (heightAt: HeightAt | undefined, player: PlayerModel): GreenSlope | undefined =>
