@@ -77,8 +77,12 @@ async function storedInput(
     const found = await playerNamed(store, name);
     if (isFault(found)) return told([found], io);
     const { owner, body } = found.profile;
-    const { shots } = await standingShots(store, owner);
-    const rows = shots.map((shot, i): ShotRow => ({ file: 'the store', line: i + 1, ...ballOf(shot.body) }));
+    const { sessions, shots } = await standingShots(store, owner);
+    const rows = shots.map((shot, i): ShotRow => ({
+      file: 'the store',
+      line: i + 1,
+      ...ballOf(shot.body, sessions.get(shot.body.session)?.body),
+    }));
     if (rows.length === 0)
       return told([refusal('no-shots', body.name, 'no shots', 'shots: leeway keep takes files in')], io);
     const player = { ...playerFileOf(body), ...(handicapIndex === undefined ? {} : { handicapIndex }) };

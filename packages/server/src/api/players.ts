@@ -12,7 +12,7 @@ import { receiptsSchema } from '@leeway/contract';
 import { notThere, refusal } from '../refusal.ts';
 import { csvOf } from '../csv.ts';
 import { storedPlayer } from '../work/storedPlayer.ts';
-import { standingShots } from '../work/standingShots.ts';
+import { sessionsOf, standingShots } from '../work/standingShots.ts';
 import { orRefuse, type Keeping } from './kept.ts';
 import { ofPlayer } from './paths.ts';
 import type { Api } from './route.ts';
@@ -144,10 +144,15 @@ export function playerRoutes(api: Api, { store }: Keeping): void {
 async function ladderOf(store: Store, owner: string): Promise<LadderData> {
   const [profile] = (await current(store, { owner, kind: 'profile' })).slice(-1);
   if (profile === undefined) throw notThere('player');
-  const { sessions, shots } = await standingShots(store, owner);
+  const standing = await standingShots(store, owner);
+  const { sessions, shots } = standing;
   const [fit] = (await current(store, { owner, kind: 'fitted' })).slice(-1);
   const used = new Set(fit?.body.from.shots ?? []);
-  const same = used.size === shots.length && shots.every(({ id }) => used.has(id));
+  const told = new Set(fit?.body.from.sessions ?? []);
+  const same =
+    used.size === shots.length &&
+    shots.every(({ id }) => used.has(id)) &&
+    sessionsOf(standing).every((id) => told.has(id));
   return {
     fitted:
       fit === undefined

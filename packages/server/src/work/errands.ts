@@ -3,7 +3,7 @@ import { CALM, type Day, REFERENCE, YARD_M } from '@leeway/engine';
 import { derivedId, get, type JobQueue, noteProgress, put, type RunningJob, type Store } from '@leeway/store';
 import { inThread } from './inThread.ts';
 import type { RoundAsked } from './planHoles.ts';
-import { standingShots } from './standingShots.ts';
+import { sessionsOf, standingShots } from './standingShots.ts';
 import { ballOf, playerFileOf, storedPlayer } from './storedPlayer.ts';
 
 const TASKS: readonly Errand['task'][] = ['fit', 'plan'];
@@ -37,8 +37,8 @@ const noPlayer = {
 async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: string): Promise<Read<object>> {
   const player = await storedPlayer(store, owner);
   if (player === undefined) return noPlayer;
-  const { shots } = await standingShots(store, owner);
-  const balls = shots.map(({ body }) => ballOf(body));
+  const { sessions, shots } = await standingShots(store, owner);
+  const balls = shots.map(({ body }) => ballOf(body, sessions.get(body.session)?.body));
   const { value, faults } = await inThread(
     { task: 'fit', player: playerFileOf(player.profile.body), balls },
     signal,
@@ -47,7 +47,7 @@ async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: stri
   if (value === undefined) return { faults };
   const from = {
     profile: player.profile.id,
-    sessions: [...new Set(shots.map(({ body }) => body.session))],
+    sessions: sessionsOf({ sessions, shots }),
     shots: shots.map((shot) => shot.id),
     model: 'two-part',
   };

@@ -27,3 +27,8 @@ export async function standingShots(store: Store, owner: string): Promise<Standi
   }
   return { sessions, shots: shots.filter(({ body }) => !gone.has(body.session)) };
 }
+
+/** The sessions of shots that count, each as it stands. */
+export const sessionsOf = ({ sessions, shots }: Standing): string[] => [
+  ...new Set(shots.map(({ body }) => sessions.get(body.session)?.id ?? body.session)),
+];

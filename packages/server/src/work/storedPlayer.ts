@@ -1,4 +1,4 @@
-import type { FittedPatterns, Profile, StoredRecord, StoredShot } from '@leeway/contract';
+import type { FittedPatterns, Profile, Session, StoredRecord, StoredShot } from '@leeway/contract';
 import { type ClubInBag, clubKey, isFullSwing, isStated, onCoursePrior, type PlayerFile } from '@leeway/engine';
 import type { KeptBall } from './fitShots.ts';
 import { current, get, type Kept, type Store } from '@leeway/store';
@@ -39,11 +39,24 @@ export function playerFileOf(profile: Profile, fitted?: FittedPatterns): PlayerF
   return { ...file, onCourse: known.onCourse ?? onCoursePrior(bare), clubs };
 }
 
-/** A stored shot as the fit takes it. */
-export const ballOf = ({ club, swing, carryM, sideM, readings = {} }: StoredShot): KeptBall => ({
+/** A stored shot as the fit takes it: what its row does not tell of the day, its session may. */
+export const ballOf = ({ club, swing, carryM, sideM, readings = {} }: StoredShot, session?: Session): KeptBall => ({
   club,
   swing,
   carryM,
   ...(sideM === undefined ? {} : { sideM }),
-  readings,
+  readings: { ...(session === undefined ? {} : toldBy(session)), ...readings },
 });
+
+/** What a session tells of all its shots, as columns of theirs would. */
+function toldBy({ day = {}, bearingDeg, altitudeM, ball }: Session): KeptBall['readings'] {
+  const told = {
+    temperature: day.temperatureC,
+    'wind speed': day.windMps,
+    'wind from': day.windFromDeg,
+    bearing: bearingDeg,
+    altitude: altitudeM,
+    ball,
+  };
+  return Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined));
+}
