@@ -3,6 +3,7 @@ import { get } from 'node:https';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Served } from './app.ts';
 import { serve, type Serving } from './serve.ts';
 
 /** A certificate and key made for this test alone. */
@@ -10,6 +11,7 @@ const pem = (name: string): string => readFileSync(new URL(`testdata/${name}.pem
 
 const folder = mkdtempSync(join(tmpdir(), 'leeway-tls-'));
 let serving: Serving;
+let bare: Served;
 beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Leeway</title>');
   const shelf = { grounds: [], players: [], opening: { ground: '', hole: '7', player: '' } };
@@ -19,7 +21,7 @@ beforeAll(async () => {
   serving = await serve(0, { ...served, tls }, (error) => {
     throw error;
   });
-  await expect(serve(0, served, () => undefined, '0.0.0.0')).rejects.toThrow('no TLS');
+  bare = served;
 });
 afterAll(async () => {
   await serving.close();
@@ -43,4 +45,8 @@ test('over TLS of its own the page is served to whoever has the passphrase, from
   expect(await statusOf({ host, authorization, origin: `http://${host}` })).toBe(403);
   expect(await statusOf({ host, authorization, origin: `https://${host}` })).toBe(200);
   await expect(fetch(serving.address.replace('https', 'http'))).rejects.toThrow('fetch failed');
+});
+
+test('without TLS nothing but this machine’s own address is listened on', async () => {
+  await expect(serve(0, bare, () => undefined, '0.0.0.0')).rejects.toThrow('no TLS');
 });
