@@ -24,6 +24,14 @@ async function isSound(page: Page, size: { readonly width: number; readonly heig
   }
 }
 
+/** With PICTURES=FOLDER the pages are kept as they look, to be looked at. */
+async function picture(page: Page, name: string): Promise<void> {
+  const folder = process.env['PICTURES'];
+  if (folder === undefined) return;
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
+}
+
 /** Turns to a page by the running head; on a phone that is behind a pull on the title. */
 async function turnTo(page: Page, name: string): Promise<void> {
   const pull = page.locator('.title button');
@@ -61,6 +69,7 @@ for (const size of SIZES) {
       await page.getByRole('button', { name: 'Keep the note' }).click();
       await expect(page.getByText('Aims right of where she means to.')).toBeVisible();
       await isSound(page, size);
+      await picture(page, 'players');
 
       await page.getByRole('region').or(page.locator('.aside')).getByRole('link', { name: 'Carries' }).click();
       await expect(page.getByText('No carries yet.')).toBeVisible();
@@ -80,12 +89,15 @@ for (const size of SIZES) {
       await expect(page.getByText('71 balls in 1 session: 14 May 2026')).toBeVisible();
       await expect(page.getByText(/Line 6: found .*21o/)).toBeVisible();
       await isSound(page, size);
+      await picture(page, 'carries-file');
       await page.getByRole('button', { name: 'Keep them' }).click();
       const driver = page.getByRole('row', { name: /^Driver, full/ });
       await expect(driver).toContainText(/±\d/, { timeout: 60_000 });
       await expect(driver).toContainText('11');
       await expect(page.locator('.ladder tbody tr')).toHaveCount(6);
+      await expect(page.locator('.ladder-chart[data-drawn]')).toBeVisible();
       await isSound(page, size);
+      await picture(page, 'carries');
 
       await turnTo(page, 'Ground');
       await page.getByLabel('Course', { exact: true }).fill('Rill Meadow');
@@ -99,6 +111,7 @@ for (const size of SIZES) {
       await page.locator('.hazard').getByText('across').click();
       await expect(page.locator('canvas.drawn')).toBeVisible();
       await isSound(page, size);
+      await picture(page, 'ground');
       await page.getByRole('button', { name: 'Keep it and plan it' }).click();
       const expected = await planned(page);
       await expect(page.locator('.foot')).toContainText('numbers that were typed');

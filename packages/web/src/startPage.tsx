@@ -2,12 +2,14 @@ import type { Shelf } from '@leeway/contract';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import type { openDesk } from './openDesk.ts';
-import { light, remember, units } from './shell/remembered.ts';
+import { clean, light, remember, units } from './shell/remembered.ts';
 import { go } from './shell/place.ts';
 import { addressOf, wantedIn } from './state/address.ts';
 import { BROWSER_CLOCK } from './state/clock.ts';
 import { holesRound, openOn } from './state/holes.ts';
+import { ownOnly } from './state/own.ts';
 import { PlanState } from './state/plan.ts';
+import { NothingToPlan } from './view/NothingToPlan.tsx';
 import { PlanPage } from './view/PlanPage.tsx';
 import { documentTitle, WORDS } from './words.ts';
 
@@ -27,11 +29,12 @@ export async function open(
   const fonts = Promise.all(FIRST_FONTS.map((font) => document.fonts.load(font)));
   const patience = new Promise((then) => setTimeout(then, FONTS_MS));
   const response = await asked;
-  const shelf = response?.ok === true ? ((await response.json()) as Shelf) : undefined;
+  const whole = response?.ok === true ? ((await response.json()) as Shelf) : undefined;
+  const shelf = whole !== undefined && clean.peek() ? ownOnly(whole) : whole;
   const wanted = wantedIn(location.search, { units: units.peek(), light: light.peek() });
   const opened = shelf === undefined ? undefined : openOn(shelf, wanted);
   if (shelf === undefined || opened === undefined) {
-    render(<p class="foot">{shelf === undefined ? WORDS.noShelf : WORDS.nothing}</p>, root);
+    render(shelf === undefined ? <p class="foot">{WORDS.noShelf}</p> : <NothingToPlan />, root);
     return () => {
       close();
       render(null, root);

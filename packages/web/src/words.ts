@@ -27,6 +27,7 @@ import type { Behind, SpotAnswer } from './asks.ts';
 import type { GreenAlong } from './plane/greenAlong.ts';
 import { ballsWords, dateWords, SHELL } from './shell/words.ts';
 import type { Open } from './state/open.ts';
+import { isKept } from './state/own.ts';
 
 /** The words of the Plan page. Nothing outside files of words may hold visible text; a test sees to that. */
 export const WORDS = {
@@ -77,7 +78,12 @@ export const WORDS = {
   windKnown: 'Forecast or felt?',
   knownNames: { forecast: 'forecast', felt: 'felt' },
   noShelf: 'The courses and players could not be had from the server. Load the page again.',
-  nothing: 'There is nothing to plan yet: no ground and player that go together.',
+  nothing: 'Nothing of your own to plan yet.',
+  nothingWhy: 'A plan needs a player and a course. A name is enough for the one, a length for the other.',
+  toPlayers: 'Go to the players',
+  toGround: 'Go to the ground',
+  startClean: 'Start clean, with your own alone',
+  madeUpBack: 'Bring the made-up course back',
 } as const;
 
 const MPS_PER_MPH = 0.44704;
@@ -125,11 +131,7 @@ const FELT_SHARE = 0.38;
 
 /** Whatever of the plan is not the coach's own. */
 export const madeUpWords = ({ ground, player }: Open): string =>
-  ground.kept === true
-    ? ''
-    : player.url.startsWith('/api/players/')
-      ? 'The course is made up.'
-      : 'The course and its players are made up.';
+  ground.kept === true ? '' : isKept(player) ? 'The course is made up.' : 'The course and its players are made up.';
 
 /** "7 The Saltings, par 4", as the list of holes has it. */
 export const holeOption = (h: { readonly hole: string; readonly name?: string; readonly par: number }): string =>

@@ -28,7 +28,7 @@ export function LadderChart({ state }: { readonly state: CarriesState }) {
     if (file === undefined || fitted === undefined || ladder === undefined) return;
     const scene = ladderScene(drawnLadder(file.name, fitted, ladder.balls, modelOf(file), unit));
     void Promise.all(FONTS.map((font) => document.fonts.load(font))).then(() => {
-      const pixelRatio = Math.max(1, window.devicePixelRatio);
+      const pixelRatio = Math.max(2, window.devicePixelRatio);
       on.width = Math.round(scene.widthPx * pixelRatio);
       on.height = Math.round((scene.heightPx - HEADING_PX) * pixelRatio);
       on.setAttribute('aria-label', scene.description);

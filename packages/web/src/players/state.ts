@@ -2,6 +2,7 @@ import type { ListedPlayer, Note, Profile, StoredRecord } from '@leeway/contract
 import { computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, Refused, sent, today } from '../shell/api.ts';
+import { go, hrefOf } from '../shell/place.ts';
 import { PLAYERS } from './words.ts';
 
 type KeptNote = StoredRecord<'note'>;
@@ -57,6 +58,7 @@ export class PlayersState {
       this.done.value = { words: PLAYERS.kept };
       await this.load();
       await this.choose(owner);
+      go(hrefOf('players', owner), 'replace');
     });
   }
 

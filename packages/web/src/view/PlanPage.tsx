@@ -7,6 +7,7 @@ import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
 import { Hatches } from './Finishes.tsx';
+import { StartClean } from './NothingToPlan.tsx';
 import { Others, Why } from './Reasons.tsx';
 import { RunningHead } from './RunningHead.tsx';
 import { Sheet } from './Sheet.tsx';
@@ -59,7 +60,10 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
         <p>
           {dayWords(state.wind.value, units.value)} {WORDS.safety}
         </p>
-        <p>{attribution ?? madeUpWords(state.open.value)}</p>
+        <p>
+          {attribution ?? madeUpWords(state.open.value)}{' '}
+          {state.open.value.ground.kept === true ? undefined : <StartClean />}
+        </p>
       </footer>
       <BottomEdge state={state} more={more} />
       <p class="unseen" aria-live="polite">
