@@ -1,8 +1,9 @@
 /** How true the fitted patterns are, on players whose truth is known: `npm run bench:patterns`, or with a number of players. */
-import { STRAYS, USUAL, type World } from '@leeway/demo';
+import { STRAYS, USUAL, virtualBalls, virtualPlayer, type World } from '@leeway/demo';
+import { fitSwings, randomFrom, withBall } from '@leeway/engine';
 import { type ApproachScore, scoreApproaches } from './approachScores.ts';
 import { scorePatterns, type Scores } from './patternScores.ts';
-import { cpuMs } from './cpu.ts';
+import { cpuMs, median } from './cpu.ts';
 
 const players = Number(process.argv[2] ?? 240);
 const out = (text: string): void => void process.stdout.write(`${text}\n`);
@@ -46,3 +47,12 @@ for (const overYd of [0, 5, 10]) {
     `  ${'plain mean of marks'.padEnd(22)} mean ${s.plainMean.biasYd.toFixed(2)}, root mean square ${s.plainMean.rmsYd.toFixed(2)}`,
   );
 }
+
+const random = randomFrom(3);
+const player = virtualPlayer(random, 12);
+const hit = player.swings.map((s) => ({ club: s.club, swing: s.swing, balls: virtualBalls(s, 30, random) }));
+const bag = [...hit, ...hit.slice(-2).map((s) => ({ ...s, swing: 'half' }))];
+let fits = fitSwings(player.level, bag, []);
+const whole = median(Array.from({ length: 9 }, () => cpuMs(() => (fits = fitSwings(player.level, bag, [])))));
+const one = median(Array.from({ length: 9 }, () => cpuMs(() => withBall(player.level, fits[5]!, { carryM: 120 }))));
+out(`14 swings of 30 balls: ${whole.toFixed(0)} ms CPU; one more ball: ${one.toFixed(1)} ms`);

@@ -3,6 +3,7 @@ import {
   type CarryGap,
   handicapIndexOf,
   isFullSwing,
+  nextClub,
   onCourseOf,
   type PlayerFile,
   YARD_M,
@@ -42,6 +43,8 @@ export function carriesText(
     '',
     ...claimLines(entries, whole),
     ...gapLines(gaps, whole, word),
+    nextLine(entries, unitM),
+    '',
     'carry: the good strike, and how far off it may be (19 times in 20). 8 in 10: the carry that eight balls in ten reach, mishits among them.',
     'all balls: the mean with the mishits in. length, direction: two good strikes in three are within this of the mean. mishits: in 100.',
     'more: further balls until the carry is known to within 2 yards. With few balls the figures lean on what players of this handicap do.',
@@ -71,6 +74,15 @@ function claimLines(entries: readonly CarryEntry[], whole: (m: number) => string
     }),
     '',
   ];
+}
+
+/** Which club to hit next, and what for; or that more balls tell little. */
+function nextLine(entries: readonly CarryEntry[], unitM: number): string {
+  const next = nextClub(entries);
+  if (next === undefined) return 'Next: ten more balls would tell little of any club.';
+  const [now, after] = [next.nowM, next.afterM].map((m) => (m / unitM).toFixed(1));
+  const name = isFullSwing(next.swing) ? next.club : `${next.club}, ${next.swing}`;
+  return `Next: ten balls with the ${name}, which bring its carry from ±${now} to about ±${after}.`;
 }
 
 function gapLines(gaps: readonly CarryGap[], whole: (m: number) => string, word: string): readonly string[] {

@@ -12,12 +12,13 @@ export interface CarryScale {
   readonly twenties: readonly number[];
 }
 
-/** Boxes, claims and gaps lie on the scale whole; of the balls those that do not carry far off the left end are left out by the drawing. */
+/** Boxes, claims and gaps lie on the scale whole; so do all good balls on its right; what is short of its left end the drawing leaves out. */
 export function carryScale({ rungs, units }: Ladder, leftPx: number, rightPx: number): CarryScale {
   const unitM = units === 'yd' ? YARD_M : 1;
+  const longest = rungs.flatMap((r) => r.balls.filter((b) => !b.mishit).map((b) => b.carryM));
   const ends = rungs.flatMap((r) => [r.lo80M, r.hi80M, r.claimedM ?? r.carryM, r.carryM * 0.9, r.carryM * 1.08]);
   const from = Math.max(0, 20 * Math.floor(Math.min(...ends) / unitM / 20));
-  const to = 10 * Math.ceil((Math.max(...ends) / unitM + 4) / 10);
+  const to = 10 * Math.ceil((Math.max(...ends, ...longest) / unitM + 4) / 10);
   const pxPerUnit = (rightPx - leftPx) / Math.max(20, to - from);
   const steps = (step: number): number[] => {
     const first = Math.ceil(from / step) * step;

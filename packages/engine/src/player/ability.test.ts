@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../math/random.ts';
-import { fitSwings, storedPattern, type SwingBalls } from './ability.ts';
-import { carryEntry, carryGaps } from './carryTable.ts';
+import { fitSwings, storedPattern, withBall, type SwingBalls } from './ability.ts';
+import { carryEntry, carryGaps, nextClub } from './carryTable.ts';
 import { playerModel } from './model.ts';
 
 const LEVEL = { handicapIndex: 14 };
@@ -40,6 +40,19 @@ describe('a session fitted', () => {
     expect(among?.fit.carryM.se ?? 99).toBeLessThan(0.8 * (alone?.fit.carryM.se ?? 0));
   });
 
+  it('takes in one more ball of a club as the whole bag does, but for what the others learn of it', () => {
+    const swings = session(8, 12);
+    const ball = { carryM: 143, directionDeg: 1 };
+    const one = fitSwings(LEVEL, swings, []).find((s) => s.club === '7i');
+    const more = swings.map((s) => (s.club === '7i' ? { ...s, balls: [...s.balls, ball] } : s));
+    const whole = fitSwings(LEVEL, more, []).find((s) => s.club === '7i');
+    if (one === undefined || whole === undefined) throw new Error('no 7i');
+    const quick = withBall(LEVEL, one, ball);
+    expect(quick.fit.n).toBe(13);
+    expect(Math.abs(quick.fit.carryM.value - whole.fit.carryM.value)).toBeLessThan(0.25 * whole.fit.carryM.se);
+    expect(quick.fit.carryM.se).toBeLessThan(1.02 * one.fit.carryM.se);
+  });
+
   it('comes back through a Player file as options with the same carries', () => {
     const fits = fitSwings(LEVEL, session(5, 20), []);
     const model = playerModel({ version: 1, name: 'A player', ...LEVEL, patterns: fits.map(storedPattern) });
@@ -65,6 +78,14 @@ describe('the table of carries', () => {
       expect(e.eightInTenCarryM).toBeLessThan(mean);
       expect(e.mishitShare.lo80).toBeLessThan(e.mishitShare.mean);
     }
+  });
+
+  it('names the club that ten balls would make surest, until none would by half a yard', () => {
+    const next = nextClub(entries);
+    expect(entries.map((e) => e.club)).toContain(next?.club);
+    expect(next?.afterM ?? 9).toBeLessThan((next?.nowM ?? 0) - 0.45);
+    const known = entries.map((e) => ({ ...e, carryM: { ...e.carryM, se: 0.6 } }));
+    expect(nextClub(known)).toBeUndefined();
   });
 
   it('asks for the balls that bring the error under two yards in 95 of 100', () => {

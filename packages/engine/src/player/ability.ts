@@ -1,6 +1,14 @@
 import type { Ball, CourseAdds, Unseen } from '../stats/ball.ts';
 import { meanOf, sdOf } from '../stats/sample.ts';
-import { type Belief, beliefIn, fitOf, type Normal, type Seen, type TwoPartFit } from '../stats/twoPart.ts';
+import {
+  type Belief,
+  beliefIn,
+  type FigurePriors,
+  fitOf,
+  type Normal,
+  type Seen,
+  type TwoPartFit,
+} from '../stats/twoPart.ts';
 import { Bag } from './bag.ts';
 import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
 import type { OnCourse, StoredFit, StoredPattern } from './file.ts';
@@ -21,6 +29,9 @@ export interface SwingBalls {
 /** A club and swing, fitted. */
 export interface SwingFit extends SwingBalls {
   readonly fit: TwoPartFit;
+  /** What the rest of the bag made likely before these balls, and the peaks that the fit was found at: for taking in one more. */
+  readonly priors: FigurePriors;
+  readonly tops: Belief['tops'];
 }
 
 /** Times that what each swing's balls say is told to the others, and the points that a belief is weighed by on the way. */
@@ -42,13 +53,7 @@ export function fitSwings(
     const own = swings.findIndex((s) => isSame(s, c));
     bag.tellCarry(own >= 0 ? own : swings.length + elsewhere.indexOf(c), c.carryM, c.seLog);
   }
-  const course = courseOf(level);
-  const seen = swings.map((s): Seen => ({
-    balls: s.balls,
-    full: isFullSwing(s.swing),
-    course: course(s),
-    ...(s.unseen === undefined ? {} : { unseen: s.unseen }),
-  }));
+  const seen = swings.map((s) => seenOf(level, s));
   const tops: (Belief['tops'] | undefined)[] = swings.map(() => undefined);
   for (let round = 0; round < ROUNDS; round++) {
     const priors = bag.priors();
@@ -64,19 +69,38 @@ export function fitSwings(
     });
   }
   const priors = bag.priors();
-  return swings.map((s, k) => ({
-    ...s,
-    fit: fitOf(seen[k]!, beliefIn(seen[k]!, priors[k]!, undefined, tops[k]).sample),
-  }));
+  return swings.map((s, k): SwingFit => fitted(s, seen[k]!, priors[k]!, tops[k]));
 }
 
-const courseOf = (level: Level & { readonly onCourse?: OnCourse }) => {
+function fitted(s: SwingBalls, seen: Seen, priors: FigurePriors, from: Belief['tops'] | undefined): SwingFit {
+  const { sample, tops } = beliefIn(seen, priors, undefined, from);
+  return { ...s, fit: fitOf(seen, sample), priors, tops };
+}
+
+/**
+ * A swing with one more ball, on what the other clubs made likely: for a session as it is hit. The other clubs learn of the ball when the bag is fitted again.
+ */
+export function withBall(level: Level & { readonly onCourse?: OnCourse }, s: SwingFit, ball: Ball): SwingFit {
+  const { club, swing, loftDeg, unseen, priors, tops } = s;
+  const balls: SwingBalls = {
+    club,
+    swing,
+    balls: [...s.balls, ball],
+    ...(loftDeg === undefined ? {} : { loftDeg }),
+    ...(unseen === undefined ? {} : { unseen }),
+  };
+  return fitted(balls, seenOf(level, balls), priors, tops);
+}
+
+function seenOf(level: Level & { readonly onCourse?: OnCourse }, s: SwingBalls): Seen {
   const adds = onCourseOf(level);
-  return (s: SwingBalls): CourseAdds => ({
+  const course: CourseAdds = {
     distanceShare: adds.distanceSdPct / 100,
     mishitShare: adds.mishitShare * factorsOf(readClub(s.club)).mishit,
-  });
-};
+  };
+  const unseen = s.unseen === undefined ? {} : { unseen: s.unseen };
+  return { balls: s.balls, full: isFullSwing(s.swing), course, ...unseen };
+}
 
 const isSame = (a: { club: string; swing: string }, b: { club: string; swing: string }): boolean =>
   clubKey(a.club) === clubKey(b.club) && swingKey(a.swing) === swingKey(b.swing);

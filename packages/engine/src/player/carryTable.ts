@@ -129,6 +129,32 @@ function ballsNeeded(fit: TwoPartFit): { readonly withinM: number; readonly ball
   return { withinM: WITHIN_M, balls: Math.ceil(missing / each) };
 }
 
+/** The next club to hit: where ten balls would narrow the carry most. Half widths of the 95-in-100 interval, metres. */
+export interface NextClub {
+  readonly club: string;
+  readonly swing: string;
+  readonly balls: number;
+  readonly nowM: number;
+  readonly afterM: number;
+}
+
+const NEXT_BALLS = 10;
+/** Ten balls that narrow no carry by as much as this are better hit at a target. */
+const WORTH_M = 0.5 * 0.9144;
+
+/** `undefined` when ten more balls would tell little of any club. */
+export function nextClub(entries: readonly CarryEntry[]): NextClub | undefined {
+  let best: NextClub | undefined;
+  for (const { club, swing, carryM, sdAlongM, mishitShare } of entries) {
+    const each = ((1 - mishitShare.mean) * INFORMATION) / sdAlongM.mean ** 2;
+    const nowM = Z95 * carryM.se;
+    const afterM = Z95 / Math.sqrt(1 / carryM.se ** 2 + NEXT_BALLS * each);
+    if (nowM - afterM < WORTH_M || nowM - afterM <= (best?.nowM ?? 0) - (best?.afterM ?? 0)) continue;
+    best = { club, swing, balls: NEXT_BALLS, nowM, afterM };
+  }
+  return best;
+}
+
 /** Neighbours further apart than this leave a gap: about a club and a half; woods and hybrids may be further apart. */
 const GAP_M = 15 * 0.9144;
 const LONG_GAP_M = 20 * 0.9144;
