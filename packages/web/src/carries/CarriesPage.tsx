@@ -7,7 +7,7 @@ import { Claims } from './Claims.tsx';
 import { Ladder } from './Ladder.tsx';
 import { Offered } from './Offered.tsx';
 import type { CarriesState } from './state.ts';
-import { CARRIES, sessionWords, takesBackWords, whoseWords } from './words.ts';
+import { CARRIES, sessionWords, sparedWords, takesBackWords, whoseWords } from './words.ts';
 
 const TABLES = '.csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain';
 
@@ -31,6 +31,7 @@ export function CarriesPage({ state }: { readonly state: CarriesState }) {
         <section>
           <h1>{CARRIES.title}</h1>
           <p class="lead">{CARRIES.lead(units.value)}</p>
+          {body?.sparedSince === undefined ? undefined : <p class="caution">{sparedWords(body.sparedSince)}</p>}
           <Wrong fault={state.fault} />
           <Says done={state.done} />
           <p class={state.fitting.value === undefined ? 'unseen' : 'said'} role="status">

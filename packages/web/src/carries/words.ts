@@ -148,6 +148,10 @@ export function rowWords({ line, at, found, expected, done }: Fault): string {
   return `${place === '' ? '' : `${capital(place)}: `}found ${found}, expected ${expected.replace(/,? or --.*$/, '')}${done === undefined ? '' : `; ${done}`}`;
 }
 
+/** Beside the ladder of a player who is sore: nothing is to be measured at full effort. */
+export const sparedWords = (since: string): string =>
+  `Not today: sore or hurt since ${dateWords(since)}. No full efforts, so no session of full swings; stop at pain.`;
+
 export const sessionWords = (date: string, balls: number): string => `${dateWords(date)}, ${ballsWords(balls)}`;
 export const takesBackWords = (date: string): string => `Take back the session of ${dateWords(date)}`;
 export const meansWords = (heading: string): string => `Meaning of ${heading}`;
