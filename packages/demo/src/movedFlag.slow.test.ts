@@ -47,8 +47,11 @@ function asked(solution: HoleSolution): BallState[] {
   return [{ at: ball, lie: 'tee' }, ...states.filter((s): s is BallState => LIES.includes(s.lie))];
 }
 
+/** All of it by `npm run thorough`; a sample otherwise. */
+const thorough = process.env['LEEWAY_THOROUGH'] !== undefined;
+
 // little water, water by the green, much water
-describe.each(['4', '7', '9'])('hole %s', (name) => {
+describe.each(thorough ? ['4', '7', '9'] : ['7', '9'])('hole %s', (name) => {
   const ground = course.holes.find((h) => h.hole === name)!;
   // after a long move both solutions err by up to half a hundredth close to the flag, where their cells and meshes lie differently
   it.each([
@@ -83,7 +86,7 @@ describe.each(['4', '7', '9'])('hole %s', (name) => {
     const flag = onGreen(fresh.solution, 8);
     const by = { eastM: (flag.eastM - ground.flag.eastM) / 7, northM: (flag.northM - ground.flag.northM) / 7 };
     fresh.moveFlag(flag);
-    for (const from of asked(fresh.solution).slice(0, 6)) {
+    for (const from of asked(fresh.solution).slice(0, thorough ? 6 : 3)) {
       const study = new Study(ground, player);
       for (let k = 1; k <= 7; k++) {
         const at = { eastM: ground.flag.eastM + k * by.eastM, northM: ground.flag.northM + k * by.northM };

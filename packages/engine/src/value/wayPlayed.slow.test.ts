@@ -7,7 +7,9 @@ import { playedSo } from './wayPlayed.ts';
 import { randomHole } from './testdata/randomHole.ts';
 import { area, box, hole, option, part, player as toyPlayer, round } from './testdata/toy.ts';
 
-const HOLES = 20;
+/** All of it by `npm run thorough`; a sample otherwise. */
+const thorough = process.env['LEEWAY_THOROUGH'] !== undefined;
+const HOLES = thorough ? 20 : 7;
 const ROUNDS = 10_000;
 const clubs = ['driver', '5-wood', '6-iron', '8-iron', 'pitching wedge', 'sand wedge'].map((name) => ({ name }));
 const made = (seed: number): PlayerModel =>
@@ -37,11 +39,11 @@ describe('random holes played ball by ball by the policy', () => {
 
   it('and nearly without bias', () => {
     expect(gaps).toHaveLength(HOLES);
-    expect(Math.abs(gaps.reduce((sum, g) => sum + g, 0) / HOLES)).toBeLessThan(0.003);
+    expect(Math.abs(gaps.reduce((sum, g) => sum + g, 0) / HOLES)).toBeLessThan(thorough ? 0.003 : 0.006);
   });
 
   // runs are solved for by classes and down the hole's line: their holes play up to 0.02 dearer than their value
-  it.each([5, 15])('hole %i: with run, nearly', (seed) => {
+  it.each(thorough ? [5, 15] : [5])('hole %i: with run, nearly', (seed) => {
     const ground = randomHole(seed);
     const played = playedSo(ground, made(seed));
     const tee = { at: ground.ball, lie: 'tee' } as const;

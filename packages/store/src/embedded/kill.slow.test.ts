@@ -12,7 +12,7 @@ import { newId } from '../testdata/records.ts';
 import { temporaryFolder, temporaryMemoryFolder } from '../testdata/temporary.ts';
 
 /** How often the writer is killed: more by `LEEWAY_KILLS`. */
-const KILLS = Number(process.env['LEEWAY_KILLS'] ?? 20);
+const KILLS = Number(process.env['LEEWAY_KILLS'] ?? 10);
 const WRITER = fileURLToPath(new URL('../testdata/writer.ts', import.meta.url));
 
 /** Starts a writer and kills it so long after it has opened, or after its start when that is earlier. Returns what it said. */
