@@ -14,6 +14,7 @@ export default defineConfig({
           exclude: ['**/*.slow.test.ts', '**/node_modules/**'],
           testTimeout: 60_000,
           isolate: false,
+          maxWorkers: 2,
         },
       },
       {

@@ -51,7 +51,7 @@ function asked(solution: HoleSolution): BallState[] {
 const thorough = process.env['LEEWAY_THOROUGH'] !== undefined;
 
 // little water, water by the green, much water
-describe.each(thorough ? ['4', '7', '9'] : ['7', '9'])('hole %s', (name) => {
+describe.each(thorough ? ['4', '7', '9'] : ['9'])('hole %s', (name) => {
   const ground = course.holes.find((h) => h.hole === name)!;
   // after a long move both solutions err by up to half a hundredth close to the flag, where their cells and meshes lie differently
   it.each([

@@ -39,7 +39,7 @@ describe('random holes played ball by ball by the policy', () => {
 
   it('and nearly without bias', () => {
     expect(gaps).toHaveLength(HOLES);
-    expect(Math.abs(gaps.reduce((sum, g) => sum + g, 0) / HOLES)).toBeLessThan(thorough ? 0.003 : 0.006);
+    expect(Math.abs(gaps.reduce((sum, g) => sum + g, 0) / HOLES)).toBeLessThan(thorough ? 0.003 : 0.015);
   });
 
   // runs are solved for by classes and down the hole's line: their holes play up to 0.02 dearer than their value
