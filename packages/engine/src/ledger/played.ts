@@ -1,5 +1,6 @@
 import type { Lie } from '../quantity/lies.ts';
 import type { PlanePoint } from '../quantity/points.ts';
+import { YARD_M } from '../quantity/units.ts';
 
 /** Where a stroke was played from. */
 export interface PlayedFrom {
@@ -28,7 +29,7 @@ export const PARTS = ['long shot', 'short game', 'putt'] as const;
 export type Part = (typeof PARTS)[number];
 
 /** A stroke this near the flag and off the green is short game: 40 yd. */
-const SHORT_GAME_M = 40 * 0.9144;
+const SHORT_GAME_M = 40 * YARD_M;
 
 export const partOf = ({ lie }: PlayedFrom, toFlagM: number): Part =>
   lie === 'green' ? 'putt' : toFlagM <= SHORT_GAME_M ? 'short game' : 'long shot';
