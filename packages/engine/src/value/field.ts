@@ -289,10 +289,12 @@ export class Field {
     for (const patch of patches) this.composePatch(patch, false);
   }
 
-  /** Takes a flag that has been put down into all cells, which keep what they had over the baseline; `ready` blurs them. */
-  composeForFlag(): void {
-    const { columns, rows } = this.wide.grid;
-    this.composePatch({ c0: 0, c1: columns - 1, r0: 0, r1: rows - 1 }, true);
+  /** Takes a flag that has been put down into all cells, or those in a box, which keep what they had over the baseline; `ready` blurs them. */
+  composeForFlag(box?: Box): void {
+    const { u0, v0, stepM, columns, rows } = this.wide.grid;
+    const whole = { u0, v0, u1: u0 + (columns - 1) * stepM, v1: v0 + (rows - 1) * stepM };
+    const part = box === undefined ? whole : common(box, whole);
+    if (part !== undefined) this.composePatch(this.wide.patchIn(part), true);
   }
 
   private composePatch(patch: Patch, overKept: boolean): void {

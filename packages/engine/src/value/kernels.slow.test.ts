@@ -17,7 +17,7 @@ describe.each(cases)('%s for %s, by vectors and by the plain loops', (name, who)
   const states = referenceSolution(name).states.map((s) => ({ at: { eastM: s.x, northM: s.y }, lie: s.lie }));
   const solved = (make: MakeKernel) => {
     const field = new Field(referenceHole(name), referencePlayer(who), REFERENCE, make);
-    const query = new Query(field, solveField(field, PATIENCE));
+    const query = new Query(field, solveField(field, PATIENCE), new Map());
     return { kind: field.kernel.kind, best: states.map((from) => query.best(from, 0)[0]) };
   };
   const fast = solved(bestKernel);

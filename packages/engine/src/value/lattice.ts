@@ -54,6 +54,10 @@ export interface Node {
   readonly reachV: number;
   /** From the flag. */
   distanceM: number;
+  /** Bearing to the flag that its strokes are aimed by. */
+  atFlag: number;
+  /** How far the flag had gone in all when it was last looked at from scratch. */
+  lookedAtM: number;
   /** The strokes that were close to the best when all in range were last tried, and the best of them. */
   leads: readonly Lead[];
   best: Readonly<Lead> | undefined;
@@ -229,6 +233,8 @@ const node = (u: number, v: number, lie: number, mesh: Mesh, at: number, reachU:
   reachU,
   reachV,
   distanceM: 0,
+  atFlag: 0,
+  lookedAtM: 0,
   leads: [],
   best: undefined,
   owed: 0,

@@ -29,16 +29,21 @@ interface Asked {
   readonly scan: Scan;
 }
 
+/** By raster code of the lie. */
+export type Armed = Map<number, WeakMap<Option, Weapon>>;
+
 /** Answers for single states: every option, all aims. Remembers the last state it was asked about. */
 export class Query {
   private readonly field: Field;
   private readonly solved: Solving;
-  private readonly weapons = new Map<number, WeakMap<Option, Weapon>>();
+  private readonly weapons: Armed;
   private last: Asked | undefined;
 
-  constructor(field: Field, solved: Solving) {
+  /** Strokes that have been made ready are kept in `weapons`, for other queries on the same day. */
+  constructor(field: Field, solved: Solving, weapons: Armed) {
     this.field = field;
     this.solved = solved;
+    this.weapons = weapons;
   }
 
   /** A state with its V. */

@@ -1,4 +1,3 @@
-import { distanceM } from '../geometry/segment.ts';
 import { type Day, REFERENCE } from '../day/day.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
@@ -9,7 +8,7 @@ import { Field } from './field.ts';
 import { placesOf, price, strokesAtRest } from './price.ts';
 import { dropState, nextState } from './next.ts';
 import { Policy } from './policy.ts';
-import { Query } from './query.ts';
+import { type Armed, Query } from './query.ts';
 import { cellAt, UNMAPPED } from './raster.ts';
 import { scoresFrom } from './scores.ts';
 import type { BallState, Grade, HoleSolution, Priced, SolveStatus, Stroke } from './solution.ts';
@@ -35,6 +34,7 @@ export class OpenHole {
   private readonly sweeps: Sweeps;
   private readonly patience: Patience;
   private moves = 0;
+  private weapons: Armed = new Map();
   /** For the flag as it stands; what was handed out before a move answers no more, except where things lie. */
   solution: HoleSolution;
 
@@ -50,13 +50,14 @@ export class OpenHole {
     return this.field.holds(flag);
   }
 
-  /** Solves for another flag, one that it `holds`; `following`, for balls that lie as near the flag as `from` at the farthest. */
+  /** Solves for another flag, one that it `holds`; `following`, for a ball at `from` and on its way to the flag. */
   moveFlag(ground: HoleGround, grade: Grade, from?: PlanePoint): void {
     const { flag } = this.field.ground;
     if (flag.eastM !== ground.flag.eastM || flag.northM !== ground.flag.northM) this.sweeps.moveFlag(ground);
     this.moves++;
-    const fromM = from === undefined ? Infinity : distanceM(from, ground.flag);
-    const status = grade === 'following' ? this.sweeps.follow(this.patience, fromM) : this.sweeps.solve(this.patience);
+    const { frame } = this.field;
+    const ball = from && { u: frame.u(from), v: frame.v(from) };
+    const status = grade === 'following' ? this.sweeps.follow(this.patience, ball) : this.sweeps.solve(this.patience);
     this.solution = this.solutionNow(status);
   }
 
@@ -66,6 +67,7 @@ export class OpenHole {
    */
   followDay(day: Day): void {
     this.field.takeDay(day);
+    this.weapons = new Map();
     this.moves++;
     this.solution = this.solutionNow(this.solution.status);
   }
@@ -73,7 +75,7 @@ export class OpenHole {
   private solutionNow(status: SolveStatus): HoleSolution {
     const { field, sweeps, moves } = this;
     const { frame, raster, ground, day } = field;
-    const query = new Query(field, sweeps);
+    const query = new Query(field, sweeps, this.weapons);
     const policy = new Policy(field, sweeps.evaluator, sweeps.states);
     const cell = (p: PlanePoint): number => cellAt(raster, frame.u(p), frame.v(p));
     const now = (): Query => {
