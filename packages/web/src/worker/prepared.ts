@@ -1,4 +1,4 @@
-import { type Choice, distanceToLineM, type HoleGround, type PlanePoint, SURFACES, type Units } from '@leeway/engine';
+import { type Choice, distanceToLineM, type PlanePoint, SURFACES, type Units } from '@leeway/engine';
 import type { HoleAnswer } from '../asks.ts';
 import { holeAnswer } from './answers.ts';
 import type { OpenHole } from './openHole.ts';
@@ -14,14 +14,14 @@ export interface Prepared {
   readonly strokes: StrokeRaster;
 }
 
-/** Ground kept beyond the mapped areas (as far as it counts as mapped), and how far from the hole's line an area may lie to be kept. */
-const BEYOND_M = 40;
-const BESIDE_M = 200;
+/** Strokes are kept so far from the hole's line: a chart draws contours to 105 m, and smooths over some metres more. */
+const BESIDE_M = 115;
 
 /** What is written down of an open hole. */
 export function prepare(open: OpenHole): Prepared {
   const { solution, shots } = open.plan;
-  const [corner, opposite] = cornersOf(solution.ground);
+  const { line } = solution.ground;
+  const [corner, opposite] = cornersOf(line);
   const from = { at: solution.ground.ball, lie: 'tee' } as const;
   const answer = (units: Units): HoleAnswer => ({
     ...holeAnswer({ ...open, ask: { ...open.ask, units } }),
@@ -34,19 +34,20 @@ export function prepare(open: OpenHole): Prepared {
       corner,
       opposite,
       (p) => solution.strokesAtRest(p, from),
-      (p) => (solution.isUnmapped(p) ? UNMAPPED : SURFACES.indexOf(solution.surfaceAt(p))),
+      (p) =>
+        solution.isUnmapped(p) || distanceToLineM(p, line) > BESIDE_M
+          ? UNMAPPED
+          : SURFACES.indexOf(solution.surfaceAt(p)),
     ),
   };
 }
 
-/** Of a box round what is played over. */
-function cornersOf({ areas, line }: HoleGround): [PlanePoint, PlanePoint] {
-  const near = areas.flatMap((area) => area.polygon.outer).filter((p) => distanceToLineM(p, line) < BESIDE_M);
-  const points = [...line, ...near];
-  const least = (of: (p: PlanePoint) => number): number => points.reduce((m, p) => Math.min(m, of(p)), Infinity);
+/** Of a box round all places so near a line. */
+function cornersOf(line: readonly PlanePoint[]): [PlanePoint, PlanePoint] {
+  const [easts, norths] = [line.map((p) => p.eastM), line.map((p) => p.northM)];
   return [
-    { eastM: least((p) => p.eastM) - BEYOND_M, northM: least((p) => p.northM) - BEYOND_M },
-    { eastM: BEYOND_M - least((p) => -p.eastM), northM: BEYOND_M - least((p) => -p.northM) },
+    { eastM: Math.min(...easts) - BESIDE_M, northM: Math.min(...norths) - BESIDE_M },
+    { eastM: Math.max(...easts) + BESIDE_M, northM: Math.max(...norths) + BESIDE_M },
   ];
 }
 
