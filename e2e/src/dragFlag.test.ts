@@ -1,17 +1,20 @@
 import { type Browser, expect, type Page, test } from '@playwright/test';
+import { slownessNow } from './machine.ts';
 import { say } from './say.ts';
 import { startLeeway, type RunningLeeway } from './serving.ts';
 import { longestTaskMs, TASKS, throttle, workersCpuMs } from './throttled.ts';
 import { answered, contourPrint, figure, handle, openPlan, LONG_MS, seen, stillDrawn, watch } from './watched.ts';
 
-/** What is wanted of the new choice, and what is held until it is met: 150 to 650 ms on a shared machine. */
-const WANTED_MS = 250;
-const ANSWERED_MS = 1200;
-const ATTEMPTS = 5;
+/** On a quiet machine. */
+const ANSWERED_MS = 250;
+const ATTEMPTS = 8;
 /** The finger moves so often, this far each time, and this many times. */
 const EVERY_MS = 40;
 const STEP = { x: 2, y: 1 };
 const STEPS = 20;
+
+// a machine that is busy with other things is tried again
+test.describe.configure({ retries: 2 });
 
 let leeway: RunningLeeway;
 test.beforeAll(async () => {
@@ -97,11 +100,14 @@ for (const [way, move] of Object.entries(WAYS)) {
       const before = await shown(page);
       await throttle(page, 4);
       // what else runs on the machine can only make it longer, so the best of a few moves counts
+      const limitMs = ANSWERED_MS * slownessNow();
+      const isFree = (m: Awaited<ReturnType<typeof moved>>): boolean =>
+        m.answeredMs <= limitMs && m.longestTaskCpuMs <= LONG_MS;
       const moves: Awaited<ReturnType<typeof moved>>[] = [];
       while (moves.length < ATTEMPTS && !moves.some(isFree)) {
         const now = await moved(page, browser, (on) => move(on, moves.length % 2 === 0 ? 1 : -1));
         say(
-          `${way}: choice ${now.answeredMs.toFixed(0)} ms after the last move, ${WANTED_MS} wanted, page slowed fourfold; longest task ${now.longestTaskCpuMs.toFixed(1)} ms at the processor, ` +
+          `${way}: choice ${now.answeredMs.toFixed(0)} ms after the last move, limit ${limitMs.toFixed(0)} as busy as the machine is, page slowed fourfold; longest task ${now.longestTaskCpuMs.toFixed(1)} ms at the processor, ` +
             `over ${LONG_MS} ms by the clock: ${now.longMs.map((ms) => ms.toFixed(0)).join(', ') || 'none'}; worker ${now.workerMs} ms at the processor, not slowed`,
         );
         await stillDrawn(page);
@@ -112,15 +118,10 @@ for (const [way, move] of Object.entries(WAYS)) {
         expect(after.contours.pixels).toBeGreaterThan(500);
         expect(after.contours.print).not.toBe(before.contours.print);
       }
-      expect(Math.min(...moves.map((m) => m.longestTaskCpuMs))).toBeLessThanOrEqual(LONG_MS);
-      expect(Math.min(...moves.map((m) => m.answeredMs))).toBeLessThanOrEqual(ANSWERED_MS);
+      expect(moves.filter(isFree)).not.toEqual([]);
     });
   });
 }
-
-/** A move that met all that is asked of it. */
-const isFree = ({ answeredMs, longestTaskCpuMs }: Awaited<ReturnType<typeof moved>>): boolean =>
-  answeredMs <= ANSWERED_MS && longestTaskCpuMs <= LONG_MS;
 
 test('the spot dragged away is told what it costs more, and the choice stays', async ({ page }) => {
   await openPlan(page, leeway.address);

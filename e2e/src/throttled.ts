@@ -33,9 +33,6 @@ export async function workersCpuMs(browser: Browser): Promise<number | undefined
   }
 }
 
-export const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
-
 /** What a trace must hold for `longestTaskMs`. */
 export const TASKS = ['toplevel', '__metadata'];
 

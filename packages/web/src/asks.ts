@@ -72,6 +72,8 @@ export interface DrawAsk {
   /** The wind that is written under the rose; the page draws its arrow. */
   readonly wind?: ShownWind;
 }
+/** A sheet's format, and whether the hole is opened with the shot that plays to the flag. */
+export type ForeseeAsk = Omit<DrawAsk, 'shot'> & { readonly atFlag: boolean };
 export interface Picture {
   readonly bitmap: ImageBitmap;
   readonly placing: Placing;
@@ -103,6 +105,8 @@ export interface PlanDesk {
   moveFlag(ask: FlagAsk): Promise<ShotAnswer | HoleAnswer | undefined>;
   spot(ask: SpotAsk): Promise<SpotAnswer | undefined>;
   draw(ask: DrawAsk): Promise<Picture | undefined>;
+  /** Draws the sheet of the shot that the hole is opened with before it is asked for, so that `draw` gives it at once. */
+  foresee(ask: ForeseeAsk): Promise<true | undefined>;
   /** The small chart of the hole, with its shots numbered and `shot` shown as the present one. */
   drawIndex(ask: DrawAsk): Promise<Picture | undefined>;
   behind(ask: BehindAsk): Promise<Behind | undefined>;

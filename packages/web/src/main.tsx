@@ -3,6 +3,7 @@ import { openDesk } from './openDesk.ts';
 import type { PageName } from './pages.ts';
 import { followLinks, page } from './shell/place.ts';
 import { light } from './shell/remembered.ts';
+import { askFirst } from './state/first.ts';
 import { pageTitle, SHELL } from './shell/words.ts';
 
 /** A page's code: puts itself into `root`, and gives what takes it away again. `drop` is for a page that is not opened after all. */
@@ -19,12 +20,12 @@ const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   plan: planCode,
 };
 
-/** The worker takes longest, so it is started first, and the shelf asked for, while the page's own code comes. */
+/** The worker takes longest, so it is started first, and asked, while the page's own code comes. */
 async function planCode(): Promise<PageCode> {
   const opened = openDesk();
-  const shelf = fetch('/api/shelf').catch(() => undefined);
+  const first = askFirst(opened.desk);
   const { open } = await import('./startPage.tsx');
-  return { open: (root) => open(root, opened, shelf), drop: opened.close };
+  return { open: (root) => open(root, opened, first), drop: opened.close };
 }
 
 function follow(root: HTMLElement): void {

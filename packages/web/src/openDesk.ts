@@ -10,6 +10,7 @@ export function openDesk(): { readonly desk: PlanDesk; readonly close: () => voi
     moveFlag: (ask) => asker.ask('moveFlag', ask),
     spot: (ask) => asker.ask('spot', ask),
     draw: (ask) => asker.ask('draw', ask),
+    foresee: (ask) => asker.ask('foresee', ask),
     drawIndex: (ask) => asker.ask('drawIndex', ask),
     behind: (ask) => asker.ask('behind', ask),
   };

@@ -1,13 +1,12 @@
-import type { Shelf } from '@leeway/contract';
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import type { openDesk } from './openDesk.ts';
-import { clean, light, remember, units } from './shell/remembered.ts';
+import { remember } from './shell/remembered.ts';
 import { go } from './shell/place.ts';
-import { addressOf, wantedIn } from './state/address.ts';
+import { addressOf } from './state/address.ts';
 import { BROWSER_CLOCK } from './state/clock.ts';
-import { holesRound, openOn } from './state/holes.ts';
-import { ownOnly } from './state/own.ts';
+import type { First } from './state/first.ts';
+import { holesRound } from './state/holes.ts';
 import { PlanState } from './state/plan.ts';
 import { NothingToPlan } from './view/NothingToPlan.tsx';
 import { PlanPage } from './view/PlanPage.tsx';
@@ -18,34 +17,25 @@ const FIRST_FONTS = [`400 37px 'Libre Caslon Text'`, `600 46px 'Barlow Semi Cond
 const FONTS_MS = 400;
 
 /**
- * Puts the Plan page into `root`: open on what the address asks for, else on the first hole of the shelf. The desk is asked at once, the page shown when
+ * Puts the Plan page into `root`: open on what the desk has been asked for first. It is shown when
  * its first fonts are there or have been waited for. The result takes it away again.
  */
 export async function open(
   root: HTMLElement,
   { desk, close }: ReturnType<typeof openDesk>,
-  asked: Promise<Response | undefined>,
+  first: Promise<First>,
 ): Promise<() => void> {
   const fonts = Promise.all(FIRST_FONTS.map((font) => document.fonts.load(font)));
   const patience = new Promise((then) => setTimeout(then, FONTS_MS));
-  const response = await asked;
-  const whole = response?.ok === true ? ((await response.json()) as Shelf) : undefined;
-  const shelf = whole !== undefined && clean.peek() ? ownOnly(whole) : whole;
-  const wanted = wantedIn(location.search, { units: units.peek(), light: light.peek() });
-  const opened = shelf === undefined ? undefined : openOn(shelf, wanted);
-  if (shelf === undefined || opened === undefined) {
+  const { shelf, start } = await first;
+  if (shelf === undefined || start === undefined) {
     render(shelf === undefined ? <p class="foot">{WORDS.noShelf}</p> : <NothingToPlan />, root);
     return () => {
       close();
       render(null, root);
     };
   }
-  const state = new PlanState(desk, shelf, BROWSER_CLOCK, {
-    ...opened,
-    units: wanted.units,
-    light: wanted.light,
-    atFlag: wanted.hole === undefined,
-  });
+  const state = new PlanState(desk, shelf, BROWSER_CLOCK, start);
   const stop = effect(() => {
     remember({ units: state.units.value, light: state.light.value });
     go(addressOf(state.open.value, state.units.value, state.light.value), 'replace');

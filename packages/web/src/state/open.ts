@@ -1,5 +1,6 @@
 import type { ShelvedGround, ShelvedPlayer } from '@leeway/contract';
 import type { Units } from '@leeway/engine';
+import type { HoleAnswer } from '../asks.ts';
 
 export type Light = 'paper' | 'sun';
 
@@ -16,4 +17,6 @@ export interface Start extends Open {
   readonly light: Light;
   /** Begin with the shot that plays to the flag, for whoever is new here; else with the tee shot. */
   readonly atFlag: boolean;
+  /** The answer to its opening, where the desk has been asked already. */
+  readonly answer?: Promise<HoleAnswer | undefined>;
 }

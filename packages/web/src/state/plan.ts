@@ -4,13 +4,14 @@ import { CALM, FORECAST_HEIGHT_M, type PlanePoint, type Units, type Wind } from 
 import { batch, computed, effect, signal } from '@preact/signals';
 import type { Behind, FlagAsk, HoleAnswer, PlanDesk, ShotAnswer } from '../asks.ts';
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
+import { openingShot, type SheetFormat, sheetOf } from '../opening.ts';
 import { summaryWords } from '../words.ts';
 import type { Clock } from './clock.ts';
 import { Moves } from './moves.ts';
 import type { Light, Open, Start } from './open.ts';
 import { OwnSpot } from './ownSpot.ts';
 import { Pace } from './pace.ts';
-import { Sheets } from './sheets.ts';
+import { type Room, Sheets } from './sheets.ts';
 
 /** A plan that was worked out beforehand is asked for in full this long after its sheet is there. */
 const SOLVE_MS = 300;
@@ -103,7 +104,9 @@ export class PlanState {
     this.sheets = new Sheets(desk, () => this.solvePrepared(), failed);
     effect(() => this.draw());
     effect(() => this.drawIndex());
-    void this.openHole({ atFlag: start.atFlag });
+    const opened = this.openHole({ atFlag: start.atFlag, asked: start.answer });
+    const foreseen = this.foresee(start.atFlag);
+    void opened.then(foreseen);
   }
 
   /** Opens another hole, player or ground. */
@@ -197,7 +200,12 @@ export class PlanState {
   private async openHole({
     keptFlag,
     atFlag = false,
-  }: { keptFlag?: PlanePoint; atFlag?: boolean } = {}): Promise<void> {
+    asked,
+  }: {
+    keptFlag?: PlanePoint;
+    atFlag?: boolean;
+    asked?: Promise<HoleAnswer | undefined> | undefined;
+  } = {}): Promise<void> {
     const opening = ++this.opening;
     this.pace.stop();
     this.moves.drop();
@@ -211,14 +219,10 @@ export class PlanState {
     });
     try {
       const wind = this.wind.value;
-      const answer = await this.desk.open({ ...this.open.value, units: this.units.value, wind });
+      const answer = await (asked ?? this.desk.open({ ...this.open.value, units: this.units.value, wind }));
       if (answer === undefined || opening !== this.opening) return;
       batch(() => {
-        if (atFlag)
-          this.index.value = Math.max(
-            0,
-            answer.plan.shots.findIndex((shot) => shot.atFlag !== undefined),
-          );
+        if (atFlag) this.index.value = openingShot(answer.plan, atFlag);
         this.startFlag.value = answer.flag;
         this.flag.value = answer.flag;
         this.answeredWind.value = wind;
@@ -288,9 +292,20 @@ export class PlanState {
     void this.edition.value;
     const hole = this.hole.value;
     if (room === undefined || hole === undefined) return;
-    // a tee shot that does not go for the flag is shown on the whole hole, so that its flag is there to be dragged
-    const wholeHole = !room.phone && shot === 0 && hole.plan.shots[0]?.atFlag === undefined;
-    this.sheets.draw({ ...room, shot, wholeHole, light, units: this.units.peek(), wind: this.shownWind() });
+    this.sheets.draw(sheetOf(hole.plan, shot, this.format(room, light)), shot);
+  }
+
+  private format(room: Room, light: Light): SheetFormat {
+    return { ...room, light, units: this.units.peek(), wind: this.shownWind() };
+  }
+
+  /** While the first answer is on its way, its sheet is begun. */
+  private foresee(atFlag: boolean): () => void {
+    return effect(() => {
+      const room = this.sheets.room.value;
+      if (this.hole.value !== undefined || room === undefined) return;
+      this.desk.foresee({ ...this.format(room, this.light.peek()), atFlag }).catch(() => undefined);
+    });
   }
 
   /** The small chart of the hole; it waits for the sheet, and its shots move only once they have settled. */

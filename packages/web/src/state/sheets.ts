@@ -15,10 +15,10 @@ export interface Room {
   readonly phone: boolean;
 }
 
-/** The sheet of the shown shot, or of the whole hole with that shot on it. */
-export interface SheetAsk extends Room, Pick<DrawAsk, 'light' | 'units' | 'wind'> {
+/** A sheet to be drawn, and the shot that it shows, be it on the whole hole. */
+interface SheetAsk {
+  readonly sheet: DrawAsk;
   readonly shot: number;
-  readonly wholeHole: boolean;
 }
 
 /** The pictures that the desk has drawn. */
@@ -35,8 +35,8 @@ export class Sheets {
   /** `drawn` hears of every new sheet. */
   constructor(desk: Pick<PlanDesk, 'draw' | 'drawIndex'>, drawn: () => void, failed: (error: unknown) => void) {
     const passedOver = ({ bitmap }: Picture): void => bitmap.close();
-    this.draws = new Latest(({ shot, wholeHole, ...sheet }) => desk.draw(wholeHole ? sheet : { shot, ...sheet }), {
-      got: (picture, { shot, widthPx, heightPx }) => {
+    this.draws = new Latest(({ sheet }) => desk.draw(sheet), {
+      got: (picture, { shot, sheet: { widthPx, heightPx } }) => {
         batch(() => {
           this.picture.value = picture;
           this.shot.value = shot;
@@ -54,8 +54,8 @@ export class Sheets {
     });
   }
 
-  draw(ask: SheetAsk): void {
-    this.draws.put(ask);
+  draw(sheet: DrawAsk, shot: number): void {
+    this.draws.put({ sheet, shot });
   }
 
   drawIndex(ask: Pick<DrawAsk, 'light' | 'units' | 'wind' | 'pixelRatio'> & { readonly shot: number }): void {

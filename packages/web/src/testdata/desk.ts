@@ -28,6 +28,7 @@ export class SlowDesk implements PlanDesk {
   readonly moveFlag: PlanDesk['moveFlag'] = (ask) => this.put('moveFlag', ask);
   readonly spot: PlanDesk['spot'] = (ask) => this.put('spot', ask);
   readonly draw: PlanDesk['draw'] = (ask) => this.put('draw', ask);
+  readonly foresee: PlanDesk['foresee'] = () => Promise.resolve(true);
   readonly drawIndex: PlanDesk['drawIndex'] = (ask) => this.put('drawIndex', ask);
   readonly behind: PlanDesk['behind'] = (ask) => this.put('behind', ask);
 

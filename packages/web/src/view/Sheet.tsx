@@ -1,5 +1,4 @@
-import { useSignalEffect } from '@preact/signals';
-import { useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
 import { holesRound } from '../state/holes.ts';
 import { drawingWords, WORDS, workingWords } from '../words.ts';
@@ -13,7 +12,8 @@ import { watchRoom } from './watchRoom.ts';
 /** The chart of the shown shot: the desk's picture, over it the signs that move with the finger, over those what one takes hold of. */
 export function Sheet({ state }: { readonly state: PlanState }) {
   const box = useRef<HTMLDivElement>(null);
-  useSignalEffect(() => (box.current === null ? undefined : watchRoom(box.current, state)));
+  // at once, so that the desk can begin the sheet
+  useLayoutEffect(() => (box.current === null ? undefined : watchRoom(box.current, state)), [state]);
   const grip = useMemo(() => new Grip(state), [state]);
   const waits = state.hole.value === undefined && state.fault.value === undefined;
   const { hole, player } = state.open.value;

@@ -14,6 +14,7 @@ export function watchRoom(box: HTMLElement, state: PlanState): () => void {
       last !== undefined && (Object.keys(next) as (keyof typeof next)[]).every((key) => last[key] === next[key]);
     if (widthPx > 0 && heightPx > 0 && !same) state.sheets.room.value = next;
   };
+  tell();
   const watcher = new ResizeObserver(tell);
   watcher.observe(box);
   return () => watcher.disconnect();

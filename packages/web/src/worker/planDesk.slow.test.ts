@@ -2,7 +2,8 @@ import { planSchema } from '@leeway/contract';
 import type { Turn } from '@leeway/desk';
 import { CALM, type PlanePoint } from '@leeway/engine';
 import { describe, expect, test } from 'vitest';
-import type { HoleAnswer, ShotAnswer } from '../asks.ts';
+import type { DrawAsk, HoleAnswer, Picture, ShotAnswer } from '../asks.ts';
+import { openingShot, sheetOf } from '../opening.ts';
 import { planDesk } from './planDesk.ts';
 import { GROUND, INA, sending } from './testdata/tried.ts';
 
@@ -64,3 +65,30 @@ describe('a moved flag', () => {
     expect(back.plan.shots.map((s) => s.option)).toEqual(opened.plan.shots.map((s) => s.option));
   });
 });
+
+test('the sheet that a hole is opened with is drawn beforehand, given once, and not for another sheet or a flag that has moved', async () => {
+  const drawn: DrawAsk[] = [];
+  const closed: DrawAsk[] = [];
+  const paint = (_: unknown, wanted: DrawAsk): Promise<Picture> => {
+    drawn.push(wanted);
+    return Promise.resolve({ bitmap: { close: () => void closed.push(wanted) } } as unknown as Picture);
+  };
+  const desk = planDesk({ fetched: sending(), draw: paint, drawIndex: paint });
+  const { plan, flag } = await desk.open(ask, turn);
+  const format = { widthPx: 300, heightPx: 400, pixelRatio: 1, light: 'paper', units: 'yd', phone: true } as const;
+  const first = sheetOf(plan, openingShot(plan, true), format);
+  await desk.foresee({ ...format, atFlag: true }, turn);
+  expect(drawn).toEqual([first]);
+  await desk.draw(first, turn);
+  expect(drawn).toHaveLength(1);
+  await desk.draw(first, turn);
+  expect(drawn).toHaveLength(2);
+  await desk.foresee({ ...format, atFlag: true }, turn);
+  await desk.draw({ ...first, light: 'sun' }, turn);
+  expect(drawn).toHaveLength(4);
+  expect(closed).toEqual([first]);
+  await desk.foresee({ ...format, atFlag: true }, turn);
+  await desk.moveFlag({ flag: beside(flag, 0.5, 0), shot: first.shot ?? 0, grade: 'following' }, turn);
+  await desk.draw(first, turn);
+  expect(drawn).toHaveLength(6);
+}, 60_000);

@@ -3,6 +3,7 @@ import type { SentBall, ShelvedPlayer } from '@leeway/contract';
 import type { Answerers, Turn } from '@leeway/desk';
 import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
 import { behind } from '../behind.ts';
+import { openingShot, sheetOf } from '../opening.ts';
 import type { Fetch } from './fetched.ts';
 import { Held } from './held.ts';
 
@@ -29,6 +30,16 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
     recorded = { of: player, balls: files.flat() };
     return recorded.balls;
   };
+  let foreseen: { readonly of: Held; readonly key: string; readonly picture: Picture } | undefined;
+  /** The picture that was drawn beforehand, if it is the one; it is given once. */
+  const beforehand = (ask: DrawAsk): Picture | undefined => {
+    const { of, key, picture } = foreseen ?? {};
+    foreseen = undefined;
+    if (picture === undefined) return undefined;
+    if (of === held && key === JSON.stringify(ask)) return picture;
+    picture.bitmap.close();
+    return undefined;
+  };
   const drawn = async (paint: Surroundings['draw'], ask: DrawAsk, turn: Turn): Promise<Picture> => {
     const picture = await paint(await open().charted(), ask);
     turn.move(picture.bitmap);
@@ -40,6 +51,8 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
       return held.answer();
     },
     moveFlag: async (ask, turn) => {
+      foreseen?.picture.bitmap.close();
+      foreseen = undefined;
       const solved = await open().solved();
       const { followFlag, holeAnswer, settleFlag, shotAnswer } = await import('./solving.ts');
       if (ask.grade === 'following') return shotAnswer(solved, followFlag(solved, ask), ask.shot);
@@ -51,7 +64,14 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
       const { askSpot } = await import('./solving.ts');
       return askSpot(solved, ask);
     },
-    draw: (ask, turn) => drawn(draw, ask, turn),
+    draw: (ask, turn) => drawn(async (charted) => beforehand(ask) ?? draw(charted, ask), ask, turn),
+    foresee: async ({ atFlag, ...format }) => {
+      const of = open();
+      const { plan } = await of.answer();
+      const ask = sheetOf(plan, openingShot(plan, atFlag), format);
+      foreseen = { of, key: JSON.stringify(ask), picture: await draw(await of.charted(), ask) };
+      return true as const;
+    },
     drawIndex: (ask, turn) => drawn(drawIndex, ask, turn),
     behind: async (ask) => {
       const { read } = open();
