@@ -1,9 +1,9 @@
 import {
   type CarryEntry,
   type CarryGap,
+  enough,
   handicapIndexOf,
   isFullSwing,
-  nextClub,
   onCourseOf,
   type PlayerFile,
   YARD_M,
@@ -43,7 +43,7 @@ export function carriesText(
     '',
     ...claimLines(entries, whole),
     ...gapLines(gaps, whole, word),
-    nextLine(entries, unitM),
+    nextLine(player, entries, unitM),
     '',
     'carry: the good strike, and how far off it may be (19 times in 20). 8 in 10: the carry that eight balls in ten reach, mishits among them.',
     'all balls: the mean with the mishits in. length, direction: two good strikes in three are within this of the mean. mishits: in 100.',
@@ -76,13 +76,16 @@ function claimLines(entries: readonly CarryEntry[], whole: (m: number) => string
   ];
 }
 
-/** Which club to hit next, and what for; or that more balls tell little. */
-function nextLine(entries: readonly CarryEntry[], unitM: number): string {
-  const next = nextClub(entries);
-  if (next === undefined) return 'Next: ten more balls would tell little of any club.';
-  const [now, after] = [next.nowM, next.afterM].map((m) => (m / unitM).toFixed(1));
+/** Which club to hit next, and what for; or that more balls will not help. */
+function nextLine(player: PlayerFile, entries: readonly CarryEntry[], unitM: number): string {
+  const { carries, next } = enough(entries, { onCourse: onCourseOf(player) });
+  if (next === undefined)
+    return 'Next: more balls will not help the choice of club; every carry is known to what it needs. Hit at targets.';
+  const { neededM = 0, more = 0 } = carries.find((c) => c.club === next.club && c.swing === next.swing) ?? {};
+  const [now, after, needed] = [next.nowM, next.afterM, neededM].map((m) => (m / unitM).toFixed(1));
   const name = isFullSwing(next.swing) ? next.club : `${next.club}, ${next.swing}`;
-  return `Next: ten balls with the ${name}, which bring its carry from ±${now} to about ±${after}.`;
+  const balls = `${next.balls} balls with the ${name}, which bring its carry from ±${now} to about ±${after}`;
+  return `Next: ${balls}; a choice of club needs ±${needed}, ${more} balls from here.`;
 }
 
 function gapLines(gaps: readonly CarryGap[], whole: (m: number) => string, word: string): readonly string[] {

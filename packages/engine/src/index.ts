@@ -32,6 +32,18 @@ export * from './stats/twoPart.ts';
 export * from './stats/twoPartModel.ts';
 export * from './stats/rankCorrelation.ts';
 export * from './player/carryTable.ts';
+export {
+  type Asked,
+  type CarryKnown,
+  type Enough,
+  enough,
+  type Hitter,
+  type KnownSoFar,
+  type NextBalls,
+  SESSION_CAP,
+} from './player/enough.ts';
+export * from './player/sessionOrder.ts';
+export * from './player/tiring.ts';
 export * from './player/outOfPlace.ts';
 export * from './math/random.ts';
 export * from './choice/doubt.ts';

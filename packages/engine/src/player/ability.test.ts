@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../math/random.ts';
 import { fitSwings, storedPattern, withBall, type SwingBalls } from './ability.ts';
-import { carryEntry, carryGaps, nextClub } from './carryTable.ts';
+import { carryEntry, carryGaps } from './carryTable.ts';
 import { playerModel } from './model.ts';
 
 const LEVEL = { handicapIndex: 14 };
@@ -78,14 +78,6 @@ describe('the table of carries', () => {
       expect(e.eightInTenCarryM).toBeLessThan(mean);
       expect(e.mishitShare.lo80).toBeLessThan(e.mishitShare.mean);
     }
-  });
-
-  it('names the club that ten balls would make surest, until none would by half a yard', () => {
-    const next = nextClub(entries);
-    expect(entries.map((e) => e.club)).toContain(next?.club);
-    expect(next?.afterM ?? 9).toBeLessThan((next?.nowM ?? 0) - 0.45);
-    const known = entries.map((e) => ({ ...e, carryM: { ...e.carryM, se: 0.6 } }));
-    expect(nextClub(known)).toBeUndefined();
   });
 
   it('asks for the balls that bring the error under two yards in 95 of 100', () => {

@@ -1,8 +1,9 @@
-import { normalCdf, normalQuantile } from '../math/normal.ts';
+import { normalCdf } from '../math/normal.ts';
 import { SHORT_HALVES, SHORT_SHARE, THIN_FULL, THIN_PART } from '../stats/mishit.ts';
 import type { Estimate, TwoPartFit } from '../stats/twoPart.ts';
 import type { SwingFit } from './ability.ts';
 import { isFullSwing, readClub } from './club.ts';
+import { ballPrecision, ballsUntil } from './ballsUntil.ts';
 
 /** A credible interval of a figure: 80 in 100. */
 export interface Interval {
@@ -41,8 +42,6 @@ export interface CarryGap {
   readonly missingM: number;
   readonly ways: readonly string[];
 }
-
-const Z95 = normalQuantile(0.975);
 
 /** 80 in 100, by the cuts of the belief. */
 const interval = (mean: number, { cuts }: Estimate): Interval => ({ mean, lo80: cuts[1]!, hi80: cuts[5]! });
@@ -114,45 +113,10 @@ function carryAtLeast(s: SwingFit, share: number): number {
   return (lo + hi) / 2;
 }
 
-/** A good strike among doubtful ones tells this much of a certain one, about. */
-const INFORMATION = 0.85;
-
-/**
- * How many more balls until the carry is known to within two yards, 95 in 100: precision adds up, each ball bringing
- * (1 - mishits) x .85 / sd^2. `null` when it is known already.
- */
-function ballsNeeded(fit: TwoPartFit): { readonly withinM: number; readonly balls: number } | null {
-  const goal = (Z95 / WITHIN_M) ** 2;
-  const missing = goal - 1 / fit.carryM.se ** 2;
-  if (missing <= 0) return null;
-  const each = ((1 - fit.mishitShare.value) * INFORMATION) / fit.sdCarryM.value ** 2;
-  return { withinM: WITHIN_M, balls: Math.ceil(missing / each) };
-}
-
-/** The next club to hit: where ten balls would narrow the carry most. Half widths of the 95-in-100 interval, metres. */
-export interface NextClub {
-  readonly club: string;
-  readonly swing: string;
-  readonly balls: number;
-  readonly nowM: number;
-  readonly afterM: number;
-}
-
-const NEXT_BALLS = 10;
-/** Ten balls that narrow no carry by as much as this are better hit at a target. */
-const WORTH_M = 0.5 * 0.9144;
-
-/** `undefined` when ten more balls would tell little of any club. */
-export function nextClub(entries: readonly CarryEntry[]): NextClub | undefined {
-  let best: NextClub | undefined;
-  for (const { club, swing, carryM, sdAlongM, mishitShare } of entries) {
-    const each = ((1 - mishitShare.mean) * INFORMATION) / sdAlongM.mean ** 2;
-    const nowM = Z95 * carryM.se;
-    const afterM = Z95 / Math.sqrt(1 / carryM.se ** 2 + NEXT_BALLS * each);
-    if (nowM - afterM < WORTH_M || nowM - afterM <= (best?.nowM ?? 0) - (best?.afterM ?? 0)) continue;
-    best = { club, swing, balls: NEXT_BALLS, nowM, afterM };
-  }
-  return best;
+/** How many more balls until the carry is known to within two yards, 95 in 100; `null` when it is known already. */
+function ballsNeeded({ carryM, sdCarryM, mishitShare }: TwoPartFit): CarryEntry['ballsNeeded'] {
+  const balls = ballsUntil(WITHIN_M, carryM.se, ballPrecision(sdCarryM.value, mishitShare.value));
+  return balls === 0 ? null : { withinM: WITHIN_M, balls };
 }
 
 /** Neighbours further apart than this leave a gap: about a club and a half; woods and hybrids may be further apart. */
