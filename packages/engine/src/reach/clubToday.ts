@@ -131,5 +131,5 @@ export function isReference({ wind, ground, temperatureC, stationHpa, humidityPe
     temperatureC === REFERENCE.temperatureC &&
     stationHpa === REFERENCE.stationHpa &&
     humidityPercent === REFERENCE.humidityPercent;
-  return wind.speedMps === 0 && asUsual && dry && air;
+  return wind.speedMps === 0 && (wind.gustMps ?? 0) === 0 && asUsual && dry && air;
 }

@@ -1,4 +1,5 @@
 import type { Day } from '../day/day.ts';
+import { inOneWind, inWinds, type Met } from './gusts.ts';
 import type { NormalPart, Pattern } from '../player/option.ts';
 import { runM } from '../player/run.ts';
 import { RAD_PER_DEG } from '../quantity/units.ts';
@@ -26,10 +27,11 @@ interface Between {
 const ROUNDS = 2;
 
 /**
- * A pattern as the day moves it: each part by what the day does to its mean's carry, and nothing else, so spreads stay. `face` sets all figures for one aim line. A part that
- * pitches runs on by the usual run and the model's difference between today and the reference day.
+ * A pattern as the day moves it: each part by what the day does to its mean's carry, and nothing else, so spreads stay; where gusts are told, its parts are met by
+ * several winds. `face` sets all figures for one aim line. A part that pitches runs on by the usual run and the model's difference between today and the reference day.
  */
 export class PatternToday {
+  /** With all its parts in each of the day's winds, one after another. */
   readonly pattern: Pattern;
   /** Metres that each part's mean lands farther along and across. */
   readonly alongM: Float64Array;
@@ -39,21 +41,37 @@ export class PatternToday {
   readonly runSin: Float64Array;
   private readonly between: readonly Between[];
   private readonly usualM: Float64Array;
-  private readonly towardsRad: number;
+  /** Bearing that each part's wind blows to. */
+  private readonly towardsRad: Float64Array;
+  private readonly winds: number;
   private readonly heightsM: readonly number[];
   private readonly stuck: boolean;
 
-  constructor(pattern: Pattern, club: ClubToday, day: Day, heightsM: readonly number[]) {
+  /** `clubs`: the club in each of the winds. */
+  constructor(
+    stated: Pattern,
+    winds: readonly Met[],
+    clubs: readonly ClubToday[],
+    day: Day,
+    heightsM: readonly number[],
+  ) {
+    const pattern = inWinds(stated, winds);
     const n = pattern.parts.length;
+    const each = stated.parts.length;
     this.pattern = pattern;
-    this.towardsRad = (day.wind.fromDeg + 180) * RAD_PER_DEG;
+    this.winds = winds.length;
+    this.towardsRad = Float64Array.from(pattern.parts, (_, p) => {
+      const { fromDeg } = winds[Math.floor(p / each)]!.day.wind;
+      return (fromDeg + 180) * RAD_PER_DEG;
+    });
     this.heightsM = heightsM;
     this.stuck = day.ground.plugging === true;
     this.alongM = new Float64Array(n);
     this.acrossM = new Float64Array(n);
     this.runsM = new Float64Array(RUNS_ON.length * n);
     this.runSin = new Float64Array(n);
-    this.between = pattern.parts.map(({ alongM }) => {
+    this.between = pattern.parts.map(({ alongM }, p) => {
+      const club = clubs[Math.floor(p / each)]!;
       const at = Math.max(0, alongM) / NODE_M;
       const node = Math.floor(at);
       return { low: club.at(node), high: club.at(node + 1), share: at - node };
@@ -65,14 +83,14 @@ export class PatternToday {
 
   /** Sets where the parts land, and on level ground without `heightAt`; `bearingRad` is that of the frame's v axis plus the line's. */
   face(bearingRad: number, line?: Line, heightAt?: HeightAt): void {
-    const away = fromWind(this.towardsRad - bearingRad);
-    const mirror = away < 0 ? -1 : 1;
-    const at = (Math.abs(away) / Math.PI) * (TURNS - 1);
-    const k = Math.min(TURNS - 2, Math.floor(at));
-    const f = at - k;
     const level = (this.heightsM.length - 1) / 2;
     for (let p = 0; p < this.between.length; p++) {
       const b = this.between[p]!;
+      const away = fromWind(this.towardsRad[p]! - bearingRad);
+      const mirror = away < 0 ? -1 : 1;
+      const at = (Math.abs(away) / Math.PI) * (TURNS - 1);
+      const k = Math.min(TURNS - 2, Math.floor(at));
+      const f = at - k;
       this.alongM[p] = moveAt(b, level, k, f, 0);
       this.acrossM[p] = mirror * moveAt(b, level, k, f, 1);
       if (line !== undefined && heightAt !== undefined && this.heightsM.length > 1)
@@ -103,12 +121,12 @@ export class PatternToday {
   /** Sets how far the parts run, and which way, down an aim line of this bearing. */
   faceRuns(bearingRad: number): void {
     if (this.pattern.rest) return;
-    const away = fromWind(this.towardsRad - bearingRad);
-    const mirror = away < 0 ? -1 : 1;
-    const at = ((Math.abs(away) / Math.PI) * (TURNS - 1)) / RUN_EVERY;
-    const k = Math.min((TURNS - 1) / RUN_EVERY - 1, Math.floor(at));
-    const f = at - k;
     for (let p = 0; p < this.between.length; p++) {
+      const away = fromWind(this.towardsRad[p]! - bearingRad);
+      const mirror = away < 0 ? -1 : 1;
+      const at = ((Math.abs(away) / Math.PI) * (TURNS - 1)) / RUN_EVERY;
+      const k = Math.min((TURNS - 1) / RUN_EVERY - 1, Math.floor(at));
+      const f = at - k;
       const { low, high, share } = this.between[p]!;
       const figure = (s: number): number =>
         (1 - share) * runAt(low.runs(), k, f, s) + share * runAt(high.runs(), k, f, s);
@@ -128,6 +146,11 @@ export class PatternToday {
       acrossM: part.acrossM + this.acrossM[p]!,
     }));
     return { ...this.pattern, parts };
+  }
+
+  /** The same with each part of the stated pattern whole, wherever the winds take it. */
+  landingWhole(): Pattern {
+    return inOneWind(this.landing(), this.winds);
   }
 }
 

@@ -126,3 +126,45 @@ describe('where a stroke goes today', () => {
     expect(Math.abs(alongM[1] ?? NaN)).toBeLessThan(0.1);
   });
 });
+
+describe('gusts', () => {
+  const gusty: Day = { ...windy(8, 0), wind: { ...CALM, speedMps: 8, fromDeg: 0, gustMps: 14 } };
+  const steady = today(windy(8, 0)).landing().parts[0]!;
+
+  test('spread the part that they meet along the wind, and leave its mean about where it was', () => {
+    const found = today(gusty);
+    expect(found.pattern.parts).toHaveLength(3 * PATTERN.parts.length);
+    expect(found.pattern.parts.reduce((sum, p) => sum + p.weight, 0)).toBeCloseTo(1, 12);
+    const whole = found.landingWhole().parts[0]!;
+    const slower = today(windy(6, 0)).landing().parts[0]!;
+    const faster = today(windy(10, 0)).landing().parts[0]!;
+    // two deviations of the wind lie between the two
+    const sdM = (slower.alongM - faster.alongM) / 2;
+    expect(whole.weight).toBeCloseTo(steady.weight, 12);
+    // a gust into the ball costs more than the lull gives
+    expect(whole.alongM).toBeLessThan(steady.alongM);
+    expect(whole.alongM).toBeGreaterThan(steady.alongM - 1);
+    expect(whole.sdAlongM).toBeCloseTo(Math.hypot(steady.sdAlongM, sdM), 1);
+    expect(whole.sdAcrossM).toBeCloseTo(steady.sdAcrossM, 6);
+  });
+
+  test('of a cross wind spread it across, together with the length that the wind costs', () => {
+    const whole = today(gusty, 90).landingWhole().parts[0]!;
+    const cross = today(windy(8, 0), 90).landing().parts[0]!;
+    expect(whole.sdAcrossM).toBeGreaterThan(cross.sdAcrossM + 1);
+    expect(whole.sdAlongM - cross.sdAlongM).toBeLessThan(0.5);
+  });
+
+  test('of no more than the wind, or not told, change nothing', () => {
+    const told = { ...gusty, wind: { ...gusty.wind, gustMps: 8 } };
+    expect(today(told).landing()).toEqual(today(windy(8, 0)).landing());
+    expect(today(told).landingWhole()).toEqual(today(told).landing());
+  });
+
+  test('without a wind blow from either side', () => {
+    const found = today({ ...REFERENCE, wind: { ...CALM, gustMps: 6 } });
+    const [mean, up, down] = [0, 1, 2].map((k) => found.landing().parts[k * PATTERN.parts.length]!.alongM);
+    expect(up!).toBeLessThan(mean! - 3);
+    expect(down!).toBeGreaterThan(mean! + 2);
+  });
+});

@@ -2,6 +2,7 @@ import type { Day } from '../day/day.ts';
 import { readClub } from '../player/club.ts';
 import type { ClubFlight, Option, Pattern } from '../player/option.ts';
 import { ClubToday, isReference } from './clubToday.ts';
+import { windsOf, type Met } from './gusts.ts';
 import { PatternToday } from './patternToday.ts';
 
 /** The loft that a club is taken to have when neither the file nor its name tells: by its carry, as a usual bag has it. */
@@ -17,11 +18,14 @@ const LEVEL = [0];
  */
 export class Reach {
   readonly day: Day;
+  /** The winds that a ball may meet, the mean one first: more than one where gusts are told. */
+  readonly winds: readonly [Met, ...Met[]];
   private readonly heightsM: readonly number[];
-  private readonly clubs = new Map<string, { club: ClubToday; patterns: WeakMap<Pattern, PatternToday> }>();
+  private readonly clubs = new Map<string, { clubs: readonly ClubToday[]; patterns: WeakMap<Pattern, PatternToday> }>();
 
   private constructor(day: Day, climbM: number) {
     this.day = day;
+    this.winds = windsOf(day);
     this.heightsM = climbM > 0 ? SHARES.map((share) => share * climbM) : LEVEL;
   }
 
@@ -32,17 +36,17 @@ export class Reach {
 
   /** A pattern of an option as the day moves it. Its figures are set for one aim line at a time. */
   of(option: Pick<Option, 'club' | 'flight'>, pattern: Pattern): PatternToday {
-    const { day, heightsM } = this;
+    const { day, heightsM, winds } = this;
     const flight = flightOf(option, pattern);
     const key = `${flight.loftDeg} ${flight.tag ?? ''}`;
     let known = this.clubs.get(key);
     if (known === undefined) {
-      known = { club: new ClubToday(flight, day, heightsM), patterns: new WeakMap() };
+      known = { clubs: winds.map((met) => new ClubToday(flight, met.day, heightsM)), patterns: new WeakMap() };
       this.clubs.set(key, known);
     }
     let found = known.patterns.get(pattern);
     if (found === undefined)
-      known.patterns.set(pattern, (found = new PatternToday(pattern, known.club, day, heightsM)));
+      known.patterns.set(pattern, (found = new PatternToday(pattern, winds, known.clubs, day, heightsM)));
     return found;
   }
 }

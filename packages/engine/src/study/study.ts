@@ -61,7 +61,7 @@ export class Study {
    */
   turnWind(day: Day, grade: Grade = 'settled'): void {
     const known = grade === 'following' || (sameDay(day, this.solvedFor) && !this.mixed);
-    if (known) {
+    if (known && this.open.follows(day)) {
       if (!sameDay(day, this.day)) this.open.followDay(day);
       return;
     }

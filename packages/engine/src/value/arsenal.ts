@@ -84,13 +84,17 @@ export interface Lead {
 /** All that a player can play, by the raster code of the lie. */
 export type Arsenal = ReadonlyMap<number, readonly Weapon[]>;
 
+/** A pattern's parts, in all the winds of the day. */
+const partsToday = (pattern: Pattern, today: WeaponToday | undefined): Pattern['parts'] =>
+  today === undefined ? pattern.parts : today.pattern.pattern.parts;
+
 /** Runs on `RUNS_ON`, metres. */
 export type Runs = readonly [number, number, number];
 
 const NO_RUN: Runs = [0, 0, 0];
 
 const runsOf = (pattern: Pattern, today?: WeaponToday): Runs[] =>
-  pattern.parts.map((part, p) => {
+  partsToday(pattern, today).map((part, p) => {
     if (pattern.rest) return NO_RUN;
     const usual = (surface: (typeof RUNS_ON)[number], s: number): number =>
       today === undefined ? runM(part.alongM, surface) : today.meanRunsM[RUNS_ON.length * p + s]!;
@@ -134,8 +138,9 @@ export function weaponOf(
 ): Weapon {
   const { water } = making;
   const today = todayOf(played, pattern, making);
-  const fine = cloudsOf(pattern.parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
-  const other = (split: Split): Clouds => (rules === 'all' ? cloudsOf(pattern.parts, split) : fine);
+  const parts = partsToday(pattern, today);
+  const fine = cloudsOf(parts, water ? { ...FINE, widestM: WIDEST_BY_WATER_M } : FINE);
+  const other = (split: Split): Clouds => (rules === 'all' ? cloudsOf(parts, split) : fine);
   const middle = other(water ? { ...MIDDLE, widestM: 1.5 * WIDEST_BY_WATER_M } : MIDDLE);
   const coarse = other(COARSE);
   const runs = runsOf(pattern, today);

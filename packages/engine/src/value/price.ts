@@ -19,15 +19,22 @@ type From = Pick<Here, 'u' | 'v'>;
 /** A stroke as it flies and runs down one line: its parts where they land, their runs on `RUNS_ON`, and which way they run. */
 export interface Played {
   readonly pattern: Pattern;
+  /** The pattern with each part whole, where gusts spread it over several. */
+  readonly whole: Pattern;
   readonly runsM: Float64Array;
   /** By part: how far the direction of the run turns to the right of the aim line, its sine and cosine; `undefined` for none at all. */
   readonly runSin: Float64Array | undefined;
 }
 
 export function playedOf(here: From, w: Weapon, bearing: number): Played {
-  if (w.today === undefined) return { pattern: w.pattern, runsM: w.runsM, runSin: undefined };
+  if (w.today === undefined) return { pattern: w.pattern, whole: w.pattern, runsM: w.runsM, runSin: undefined };
   const today = w.today.facePattern(here.u, here.v, bearing);
-  return { pattern: today.landing(), runsM: today.runsM.slice(), runSin: today.runSin.slice() };
+  return {
+    pattern: today.landing(),
+    whole: today.landingWhole(),
+    runsM: today.runsM.slice(),
+    runSin: today.runSin.slice(),
+  };
 }
 
 /** How far a pitched ball of a part runs on from a raster cell, metres: not at all in sand, in a penalty area or out of bounds. */
@@ -54,7 +61,7 @@ export function placesOf(field: Field, here: From, w: Weapon, bearing: number): 
 function placesPlayed(field: Field, here: From, played: Played, bearing: number): Places {
   const sin = Math.sin(bearing);
   const cos = Math.cos(bearing);
-  const { alongM, acrossM } = played.pattern.parts[0]!;
+  const { alongM, acrossM } = played.whole.parts[0]!;
   const u = here.u + alongM * sin + acrossM * cos;
   const v = here.v + alongM * cos - acrossM * sin;
   const run = runOn(field, played, 0, cellAt(field.raster, u, v));
@@ -62,7 +69,7 @@ function placesPlayed(field: Field, here: From, played: Played, bearing: number)
   return {
     lands: field.frame.toPlane(u, v),
     finishes: field.frame.toPlane(u + run * onU, v + run * onV),
-    pattern: played.pattern,
+    pattern: played.whole,
   };
 }
 

@@ -1,6 +1,7 @@
 import { type Day, REFERENCE } from '../day/day.ts';
 import type { HoleGround } from '../ground/hole.ts';
 import type { PlayerModel } from '../player/option.ts';
+import { windsOf } from '../reach/gusts.ts';
 import { SURFACES } from '../quantity/lies.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import { LIE_CODES } from './arsenal.ts';
@@ -33,6 +34,8 @@ export class OpenHole {
   private readonly field: Field;
   private readonly sweeps: Sweeps;
   private readonly patience: Patience;
+  /** The day that the strokes were made ready for. */
+  private readonly opened: Day;
   private moves = 0;
   private weapons: Armed = new Map();
   /** For the flag as it stands; what was handed out before a move answers no more, except where things lie. */
@@ -40,6 +43,7 @@ export class OpenHole {
 
   constructor(ground: HoleGround, player: PlayerModel, day: Day = REFERENCE, patience: Patience = PATIENCE) {
     this.patience = patience;
+    this.opened = day;
     this.field = new Field(ground, player, day);
     this.sweeps = new Sweeps(this.field);
     this.solution = this.solutionNow(this.sweeps.solve(patience));
@@ -59,6 +63,11 @@ export class OpenHole {
     const ball = from && { u: frame.u(from), v: frame.v(from) };
     const status = grade === 'following' ? this.sweeps.follow(this.patience, ball) : this.sweeps.solve(this.patience);
     this.solution = this.solutionNow(status);
+  }
+
+  /** Whether the strokes can be taken into another day: gusts, where they are told on one of the two days only, want the hole opened afresh. */
+  follows(day: Day): boolean {
+    return windsOf(day).length === windsOf(this.opened).length;
   }
 
   /**

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CALM, type Day, REFERENCE } from '../day/day.ts';
+import { Study } from '../study/study.ts';
 import type { BallState } from './solution.ts';
 import { solveHole } from './solve.ts';
 import { heightsOver } from '../ground/heights.ts';
@@ -42,6 +43,19 @@ describe('a hole in wind', () => {
     const aim = (hole.ball.eastM + 222 * Math.sin(wind.bearingRad)) | 0;
     expect(aim).toBeGreaterThan(8);
     expect(Math.abs(wind.finishes.eastM - calm.finishes.eastM)).toBeLessThan(4);
+  });
+
+  it('gusts cost a little more than the steady wind of their mean, by either rule, and are followed only into gusts', () => {
+    const gusty = { ...windy(7, 20), wind: { ...windy(7, 20).wind, gustMps: 15 } };
+    const [steady, spread] = [teeShot(windy(7, 20)), teeShot(gusty)];
+    expect(spread.fast - steady.fast).toBeGreaterThan(0.003);
+    expect(spread.fast - steady.fast).toBeLessThan(0.15);
+    expect(Math.abs(spread.fast - spread.strokes)).toBeLessThan(0.004);
+    expect(spread.pattern.parts).toHaveLength(steady.pattern.parts.length);
+    expect(spread.pattern.parts[0]!.sdAlongM).toBeGreaterThan(steady.pattern.parts[0]!.sdAlongM);
+    const study = new Study(hole, referencePlayer('player_sym'), windy(7, 20));
+    study.turnWind(gusty, 'following');
+    expect(study.solution.best(tee)[0]!.strokes).toBeCloseTo(spread.fast, 9);
   });
 
   it('the fast rule is within 0.004 of the price ball by ball', () => {
