@@ -1,17 +1,16 @@
 import { createHash } from 'node:crypto';
 import {
   type Fault,
-  type GroundFile,
   type Read,
   readPlayer,
   type SentBall,
-  type SentHole,
+  sentHole,
   type Shelf,
   type ShelvedGround,
   type ShelvedPlayer,
   type ShotRow,
 } from '@leeway/contract';
-import { canPlay, type HoleGround, playerModel } from '@leeway/engine';
+import { canPlay, playerModel } from '@leeway/engine';
 import { readGround, readShots } from '@leeway/formats';
 
 /** A file as it was read: the name that faults are told under, and what is in it. */
@@ -94,15 +93,6 @@ class Stock {
     this.sent.set(id, json);
     return id;
   }
-}
-
-/** A hole of a ground that was read, as it is sent. */
-export function sentHole({ course, attribution }: GroundFile, hole: HoleGround): SentHole {
-  return {
-    ...(course === undefined ? {} : { course }),
-    ...(attribution === undefined ? {} : { attribution }),
-    hole: { ...hole, frame: { origin: hole.frame.origin } },
-  };
 }
 
 const sentBall = ({ club, swing, date, carryM, sideM }: ShotRow): SentBall => ({

@@ -8,7 +8,6 @@ import { shotOf } from './testdata/shot.ts';
 import {
   behindWords,
   dateWords,
-  dayWords,
   driftWords,
   faultWords,
   finishesOf,
@@ -22,10 +21,8 @@ import {
   spotLine,
   sumOf,
   sureShort,
-  windAlong,
-  windSaid,
-  windSpeed,
 } from './words.ts';
+import { dayWords, windAlong, windSaid, windSpeed } from './day/words.ts';
 
 const SOURCES = import.meta.dirname;
 /** Attributes that are shown or spoken. */
@@ -155,6 +152,7 @@ describe('the words of a shot', () => {
       '10 mph from 240 degrees, felt',
     );
     expect(dayWords(CALM, 'yd')).toBe('Calm air; level ground, 20 °C, normal firmness assumed.');
+    expect(dayWords(CALM, 'yd', 'spot heights')).toContain('; heights of the ground from its spot heights, 20 °C');
   });
 
   it('give a hundred balls', () => {

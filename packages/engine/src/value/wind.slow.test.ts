@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CALM, type Day, REFERENCE } from '../day/day.ts';
-import { Study } from '../study/study.ts';
 import type { BallState } from './solution.ts';
-import { solveHole } from './solve.ts';
+import { OpenHole, solveHole } from './solve.ts';
 import { heightsOver } from '../ground/heights.ts';
 import { referenceHole, referencePlayer, type PlayerName } from './testdata/load.ts';
 
@@ -53,9 +52,9 @@ describe('a hole in wind', () => {
     expect(Math.abs(spread.fast - spread.strokes)).toBeLessThan(0.004);
     expect(spread.pattern.parts).toHaveLength(steady.pattern.parts.length);
     expect(spread.pattern.parts[0]!.sdAlongM).toBeGreaterThan(steady.pattern.parts[0]!.sdAlongM);
-    const study = new Study(hole, referencePlayer('player_sym'), windy(7, 20));
-    study.turnWind(gusty, 'following');
-    expect(study.solution.best(tee)[0]!.strokes).toBeCloseTo(spread.fast, 9);
+    const open = new OpenHole(hole, referencePlayer('player_sym'), windy(7, 20));
+    expect(open.follows(windy(3, 20))).toBe(true);
+    expect(open.follows(gusty)).toBe(false);
   });
 
   it('the fast rule is within 0.004 of the price ball by ball', () => {

@@ -1,8 +1,7 @@
-import { courseListSchema, idSchema, type ShelvedGround } from '@leeway/contract';
+import { courseListSchema, idSchema, sentHole, type ShelvedGround } from '@leeway/contract';
 import { parseFlag } from '@leeway/formats';
 import * as z from 'zod';
 import { notThere } from '../refusal.ts';
-import { sentHole } from '../shelf.ts';
 import type { Courses } from '../work/storedCourses.ts';
 import { orRefuse } from './kept.ts';
 import type { Api } from './route.ts';

@@ -3,6 +3,7 @@ import {
   HOUSE,
   newRecord,
   type Read,
+  sentHole,
   type SentHole,
   type StoredCourse,
   type typedCourseSchema,
@@ -11,7 +12,6 @@ import { courseByNumbers, numbersFaults, numbersIn, readGround } from '@leeway/f
 import { get, put, type Store } from '@leeway/store';
 import { randomUUID } from 'node:crypto';
 import type * as z from 'zod';
-import { sentHole } from '../shelf.ts';
 
 /** Stands wherever ground from numbers is shown. */
 const TYPED = 'From numbers that were typed, not from a map: shapes are the usual ones.';

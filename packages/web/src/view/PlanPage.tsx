@@ -2,7 +2,8 @@ import type { PlanePoint } from '@leeway/engine';
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
-import { dayWords, faultWords, headingWords, madeUpWords, WORDS } from '../words.ts';
+import { dayWords } from '../day/words.ts';
+import { faultWords, headingWords, madeUpWords, WORDS } from '../words.ts';
 import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
@@ -58,7 +59,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
       </main>
       <footer class="foot small">
         <p>
-          {dayWords(state.wind.value, units.value)} {WORDS.safety}
+          {dayWords(state.wind.value, units.value, plan.value?.heights)} {WORDS.safety}
         </p>
         <p>
           {attribution ?? madeUpWords(state.open.value)}{' '}

@@ -1,6 +1,7 @@
 import type { ShotDocument } from '@leeway/contract';
 import type { Units, Wind } from '@leeway/engine';
-import { sumOf, windAlong, WORDS } from '../words.ts';
+import { windAlong } from '../day/words.ts';
+import { sumOf, WORDS } from '../words.ts';
 
 /** Today's number as a pencilled sum. */
 export function TodaysNumber({

@@ -2,7 +2,8 @@ import { useComputed, useSignalEffect } from '@preact/signals';
 import { RAD_PER_DEG } from '@leeway/engine';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
-import { WORDS, windHelp, windSaid } from '../words.ts';
+import { windHelp, windSaid } from '../day/words.ts';
+import { WORDS } from '../words.ts';
 
 /** From the middle of a full-sized rose to the knob. */
 const KNOB_PX = 45;

@@ -1,6 +1,7 @@
 import { FORECAST_HEIGHT_M } from '@leeway/engine';
 import type { PlanState } from '../state/plan.ts';
-import { WORDS, windSpeed } from '../words.ts';
+import { windSpeed } from '../day/words.ts';
+import { WORDS } from '../words.ts';
 import { OneOf } from './OneOf.tsx';
 
 /** Height at which a wind is felt, metres. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { SentBall, SentHole, ShelvedGround, ShelvedPlayer } from '@leeway/contract';
+import { type SentBall, sentHole, type ShelvedGround, type ShelvedPlayer } from '@leeway/contract';
 import { DEMO } from '@leeway/demo';
 import type { NormalPart, PlayerFile } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
@@ -47,7 +47,7 @@ export function sending(): Fetch {
   const ground = readGround(readFileSync(DEMO.ground, 'utf8'), 'demo', { hole: '5' }).value;
   const [hole] = ground?.holes ?? [];
   if (hole === undefined) throw new Error('the demo has no hole 5');
-  const sent: SentHole = { course: 'Tolvane Links', hole: { ...hole, frame: { origin: hole.frame.origin } } };
+  const sent = sentHole({ course: 'Tolvane Links' }, hole);
   const files: { readonly [url: string]: unknown } = { hole: sent, player: PLAYER, balls: BALLS };
   return (url) => Promise.resolve(JSON.parse(JSON.stringify(files[url])));
 }
