@@ -128,7 +128,8 @@ function supersedingFaults(record: RecordInput, known: ReadonlyMap<string, Known
   const superseded = known.get(keyOf(record.owner, record.supersedes));
   if (superseded === undefined)
     return [recordFault('not-there', record, `a record that supersedes ${record.supersedes}`, 'one that is stored')];
-  if (KINDS[superseded.kind].frozen === true)
+  const { frozen } = KINDS[superseded.kind];
+  if (frozen === true || (frozen === 'until withdrawn' && record.kind !== 'withdrawal'))
     return [recordFault('frozen', record, `a record that supersedes a ${superseded.kind}`, 'a new record')];
   if (record.kind !== 'withdrawal' && record.kind !== superseded.kind)
     return [

@@ -35,8 +35,8 @@ interface KindRule {
   readonly forms: Forms;
   /** Whose record it can be. */
   readonly of: 'player' | 'house' | 'either';
-  /** A frozen record is never superseded. */
-  readonly frozen?: true;
+  /** A frozen record is never superseded; a plan, though frozen, may be taken away by a withdrawal. */
+  readonly frozen?: true | 'until withdrawn';
 }
 
 /** Every kind of record, with its forms and rules. */
@@ -45,7 +45,7 @@ export const KINDS: { readonly [K in Kind]: KindRule } = {
   session: { forms: sessionForms, of: 'player' },
   shot: { forms: shotForms, of: 'player' },
   fitted: { forms: fittedForms, of: 'player' },
-  plan: { forms: frozenPlanForms, of: 'player', frozen: true },
+  plan: { forms: frozenPlanForms, of: 'player', frozen: 'until withdrawn' },
   note: { forms: noteForms, of: 'either' },
   round: { forms: roundForms, of: 'player' },
   stroke: { forms: strokeForms, of: 'player' },

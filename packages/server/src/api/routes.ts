@@ -5,6 +5,7 @@ import { fileRoutes } from './files.ts';
 import { backupRoutes } from './backups.ts';
 import { courseRoutes } from './courses.ts';
 import type { Keeping } from './kept.ts';
+import { keptPlanRoutes } from './keptPlans.ts';
 import { numbersRoutes } from './numbers.ts';
 import { describeApi } from './openApi.ts';
 import { playerRoutes } from './players.ts';
@@ -32,6 +33,7 @@ export async function apiRoutes(app: FastifyInstance, keeping: Keeping | undefin
     const kept = keeping ?? ({} as Keeping);
     playerRoutes(api, kept);
     recordRoutes(api, kept);
+    keptPlanRoutes(api, kept);
     courseRoutes(api, courses);
     backupRoutes(api, kept);
     numbersRoutes(api, kept);

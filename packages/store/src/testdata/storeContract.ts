@@ -116,6 +116,14 @@ export function storeContract(database: string, openEmpty: () => Promise<Store>)
       expect(codes(await put(store, [noteOf(newId(), 'B', note.id)]))).toEqual(['not-there']);
     });
 
+    test('lets a plan be taken away, though never corrected', async () => {
+      const owner = newId();
+      const [plan, other] = [planOf(owner), planOf(owner)];
+      await stored(plan, other);
+      await stored(withdrawalOf(owner, plan.id));
+      expect((await current(store, { owner, kind: 'plan' })).map(({ id }) => id)).toEqual([other.id]);
+    });
+
     test('refuses what does not have the shape it says it has', async () => {
       const owner = newId();
       const profile = profileOf(owner);
