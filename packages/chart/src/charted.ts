@@ -17,6 +17,8 @@ export interface Charted {
   readonly choices: readonly Choice[];
   /** The sheet of this shot, by its place in `choices`; the whole hole, with the first shot on it, unless given. */
   readonly shot?: number;
+  /** No choice at all: the ground from this ball to the flag, for whoever is to choose first. It goes with no choices, no shot and no strokes. */
+  readonly chooseFrom?: BallState;
   /** Expected strokes for a ball at rest, as a solution gives them; no contours without it. */
   readonly strokesAtRest?: (p: PlanePoint, from: BallState) => number;
   readonly wind?: ShownWind;

@@ -52,6 +52,20 @@ describe('a drawing', () => {
     expect(() => drawing.scene({ ground: other, choices: [] })).toThrow(RangeError);
   });
 
+  test('of a shot that is not chosen yet shows ball, flag and ground, and no stroke of it', () => {
+    const at = { eastM: 2, northM: 30 };
+    const drawing = new Drawing(SALT_HOLE, SIZE, 'yd');
+    drawing.scene({ ground: SALT_HOLE, choices: [], strokesAtRest: field });
+    const told = drawing.scene({ ground: SALT_HOLE, choices: [], chooseFrom: { at, lie: 'rough' } });
+    const layers = new Set(told.marks.map((m) => m.layer));
+    for (const layer of ['contours', 'lines', 'pattern', 'arms'] as const) expect(layers.has(layer)).toBe(false);
+    expect(words(told)).toEqual(expect.arrayContaining(['flag', 'ball, rough']));
+    expect(words(told).join()).toContain('from the ball');
+    // straight up to the flag
+    const up = Math.atan2(SALT_HOLE.flag.eastM - at.eastM, SALT_HOLE.flag.northM - at.northM);
+    expect(told.placing.upRad).toBeCloseTo(up, 9);
+  });
+
   test('a phone’s sheet has no title block and no figures on the right', () => {
     const told = words(
       scene({ ground: SALT_HOLE, choices: [] }, { widthPx: 366, heightPx: 380 }, 'yd', { phone: true }),

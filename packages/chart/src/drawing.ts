@@ -3,7 +3,7 @@ import type { Charted } from './charted.ts';
 import { HeldSheet } from './heldSheet.ts';
 import { inOrder, LAYERS, type Scene } from './marks.ts';
 import { sceneOn } from './sceneOn.ts';
-import { type Format, holeSheet, shotSheet, type Size, type Units } from './sheet.ts';
+import { type Format, holeSheet, type Sheet, shotSheet, type Size, type Units, unchosenSheet } from './sheet.ts';
 import { type ShotMarks, shotMarks } from './shot/shotMarks.ts';
 
 /** How a drawing is made, where it is not the plain sheet. */
@@ -19,7 +19,7 @@ export interface DrawingOptions {
 export class Drawing {
   readonly #areas: HoleGround['areas'];
   readonly #format: Format;
-  readonly #held = new Map<number | undefined, HeldSheet>();
+  readonly #held = new Map<number | 'unchosen' | undefined, HeldSheet>();
   #last: HeldSheet | undefined;
 
   constructor(ground: HoleGround, size: Size, units: Units, options: DrawingOptions = {}) {
@@ -52,14 +52,28 @@ export class Drawing {
     };
   }
 
-  #hold({ ground, shot }: Charted, shown: ShotMarks | undefined): HeldSheet {
-    const held = this.#held.get(shot);
-    const ball = shot === undefined || !shown ? ground.ball : shown.choice.from.at;
+  #hold({ ground, shot, chooseFrom }: Charted, shown: ShotMarks | undefined): HeldSheet {
+    const key = chooseFrom === undefined ? shot : 'unchosen';
+    const held = this.#held.get(key);
+    const ball = chooseFrom?.at ?? (shot === undefined || !shown ? ground.ball : shown.choice.from.at);
     if (held && held.sheet.ball.eastM === ball.eastM && held.sheet.ball.northM === ball.northM) return held;
-    const sheet =
-      shot === undefined || !shown ? holeSheet(ground, this.#format) : shotSheet(ground, shown, this.#format);
-    const made = new HeldSheet(ground, sheet);
-    this.#held.set(shot, made);
+    const made = new HeldSheet(ground, this.#sheet({ ground, shot, chooseFrom }, shown));
+    this.#held.set(key, made);
     return made;
+  }
+
+  #sheet(
+    {
+      ground,
+      shot,
+      chooseFrom,
+    }: Pick<Charted, 'ground'> & {
+      readonly shot: number | undefined;
+      readonly chooseFrom: Charted['chooseFrom'] | undefined;
+    },
+    shown: ShotMarks | undefined,
+  ): Sheet {
+    if (chooseFrom !== undefined) return unchosenSheet(ground, chooseFrom.at, this.#format);
+    return shot === undefined || !shown ? holeSheet(ground, this.#format) : shotSheet(ground, shown, this.#format);
   }
 }

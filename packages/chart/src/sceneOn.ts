@@ -42,8 +42,9 @@ export function sceneOn(
   const signs = signMarks(sheet, charted, shots, shown, labels);
   const shotLines = shown ? [...pattern(sheet, shown), ...arms(sheet, shown, labels)] : [];
   const others = shown && charted.alternatives === true ? alternativeMarks(sheet, shown, labels) : [];
-  const names = nameTexts(sheet, ground, shown, labels);
-  const margin = marginFigures(sheet, ground.flag, shown && shown.choice.from.lie !== 'tee' ? 'ball' : 'tee', labels);
+  const lie = (charted.chooseFrom ?? shown?.choice.from)?.lie ?? 'tee';
+  const names = nameTexts(sheet, ground, lie, labels);
+  const margin = marginFigures(sheet, ground.flag, lie === 'tee' ? 'tee' : 'ball', labels);
   const grounds = areaNames(sheet, cover, labels);
   const { contours, banks } = strokesOn(held, charted, room, shown);
   const figured = withFigures(contours, {

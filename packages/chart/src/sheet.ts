@@ -52,6 +52,8 @@ const INDEX_BEYOND_M = 32;
 const INDEX_BESIDE_M = 60;
 /** On a phone: ground shown round the spot, at least. */
 const ROUND_SPOT_M = 26;
+/** On a phone a shot longer than this is shown from the ball on. */
+const PHONE_WHOLE_SHOT_M = 180;
 
 /** The sheet of a whole hole, tee below, straight up to the flag. */
 export function holeSheet(ground: HoleGround, format: Format): Sheet {
@@ -82,6 +84,22 @@ export function shotSheet(ground: HoleGround, shot: ShotMarks, format: Format): 
     ? [0, 1, 2, 3].map((i) => placeAt(spot, up + (i * Math.PI) / 2, ROUND_SPOT_M))
     : [from, ...[-BESIDE_SHOT_M, BESIDE_SHOT_M].map((m) => placeAt(end, up, 25, m))];
   return fitted('shot', format, up, from, [spot, end, ...green, ...arms, ...round]);
+}
+
+/** The sheet of a shot that is not chosen yet, straight up to the flag; nothing on it tells where the choice lies. */
+export function unchosenSheet(ground: HoleGround, from: PlanePoint, format: Format): Sheet {
+  const { flag } = ground;
+  const up = bearingRad(from, flag);
+  const near = format.phone && distanceM(from, flag) < PHONE_WHOLE_SHOT_M;
+  const green = ground.areas.filter((a) => a.surface === 'green').flatMap((a) => a.polygon.outer);
+  const beside = [-BESIDE_SHOT_M, BESIDE_SHOT_M].map((m) => placeAt(flag, up, 0, m));
+  return fitted('shot', format, up, from, [
+    flag,
+    placeAt(flag, up, ROUND_SPOT_M),
+    ...green,
+    ...beside,
+    ...(near ? [placeAt(flag, up, -BESIDE_SHOT_M)] : [from]),
+  ]);
 }
 
 function fitted(

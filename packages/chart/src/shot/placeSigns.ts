@@ -1,4 +1,4 @@
-import type { HoleGround } from '@leeway/engine';
+import type { HoleGround, Lie } from '@leeway/engine';
 import type { Charted } from '../charted.ts';
 import type { Labels } from '../labels.ts';
 import type { Mark, Text, Xy } from '../marks.ts';
@@ -49,8 +49,7 @@ export function signMarks(
 }
 
 /** "flag", "tee" and "ball, fairway" beside their signs. */
-export function nameTexts(sheet: Sheet, ground: HoleGround, shown: ShotMarks | undefined, labels: Labels): Text[] {
-  const lie = shown?.choice.from.lie ?? 'tee';
+export function nameTexts(sheet: Sheet, ground: HoleGround, lie: Lie, labels: Labels): Text[] {
   const name = (text: string, at: Xy, dx: number, dy: number): Text => ({
     kind: 'text',
     layer: 'names',
