@@ -1,5 +1,5 @@
 import type { Placing, Scene, ShownWind } from '@leeway/chart';
-import type { HoleDocument, ShelvedGround, ShelvedPlayer, ShotDocument } from '@leeway/contract';
+import type { HoleDocument, PlanDocument, ShelvedGround, ShelvedPlayer, ShotDocument } from '@leeway/contract';
 import type { Grade, PlanePoint, Polygon, Units, Wind } from '@leeway/engine';
 
 /** Opens a hole for a player: the plan from the tee, settled. */
@@ -43,17 +43,33 @@ export interface ShotAnswer {
   readonly spot: PlanePoint;
 }
 
-/** What a spot of the user's own costs: the cheapest of the options that finish nearest it. */
+/** A club and a swing, by the names that the player's file has for them. */
+export interface Option {
+  readonly club: string;
+  readonly swing: string;
+}
+
+/** What a spot of the user's own costs: with the option said, else the cheapest of those that finish nearest it. */
 export interface SpotAsk {
   readonly shot: number;
   readonly spot: PlanePoint;
+  readonly option?: Option;
 }
 export interface SpotAnswer {
   /** Where that option's good strike finishes: in the direction of the spot asked for, at its own distance. */
   readonly spot: PlanePoint;
-  readonly option: { readonly club: string; readonly swing: string };
+  readonly option: Option;
   readonly expectedStrokes: number;
   readonly costsMore: number;
+}
+
+/** The plan as it stands, to be kept, with a place of its plane as one on the Earth. */
+export interface KeepAsk {
+  readonly place?: PlanePoint;
+}
+export interface KeepAnswer {
+  readonly plan: PlanDocument;
+  readonly place?: { readonly lon: number; readonly lat: number };
 }
 
 /**
@@ -62,6 +78,8 @@ export interface SpotAnswer {
  */
 export interface DrawAsk {
   readonly shot?: number;
+  /** In the place of `shot`: the ground from this shot's ball to the flag, without any answer on it. */
+  readonly unchosen?: number;
   readonly widthPx: number;
   readonly heightPx: number;
   readonly pixelRatio: number;
@@ -83,10 +101,7 @@ export interface Picture {
 }
 
 /** The recorded balls behind an option. */
-export interface BehindAsk {
-  readonly club: string;
-  readonly swing: string;
-}
+export type BehindAsk = Option;
 export interface Behind {
   readonly balls: readonly {
     readonly date?: string;
@@ -104,6 +119,9 @@ export interface PlanDesk {
   open(ask: OpenAsk): Promise<HoleAnswer | undefined>;
   moveFlag(ask: FlagAsk): Promise<ShotAnswer | HoleAnswer | undefined>;
   spot(ask: SpotAsk): Promise<SpotAnswer | undefined>;
+  /** What can be played from where a shot's ball lies. */
+  options(ask: { readonly shot: number }): Promise<readonly Option[] | undefined>;
+  keep(ask: KeepAsk): Promise<KeepAnswer | undefined>;
   draw(ask: DrawAsk): Promise<Picture | undefined>;
   /** Draws the sheet of the shot that the hole is opened with before it is asked for, so that `draw` gives it at once. */
   foresee(ask: ForeseeAsk): Promise<true | undefined>;

@@ -11,7 +11,7 @@ export const openingShot = ({ shots }: HoleDocument, atFlag: boolean): number =>
     : 0;
 
 /** How a sheet is drawn, whatever it shows. */
-export type SheetFormat = Omit<DrawAsk, 'shot'>;
+export type SheetFormat = Omit<DrawAsk, 'shot' | 'unchosen'>;
 
 /** The sheet of a shot. On a wide page a tee shot that does not go for the flag is shown on the whole hole, so that its flag is there to be dragged. */
 export function sheetOf({ shots }: HoleDocument, shot: number, format: SheetFormat): DrawAsk {

@@ -58,6 +58,10 @@ export const WORDS = {
   noDate: 'no date',
   noSide: 'not measured',
   straight: 'straight',
+  youFirst: 'You first',
+  keep: 'Keep',
+  showAnswer: 'Show the answer',
+  chooseHint: 'tap where a good strike should finish',
   moveFlag: 'Move the flag',
   moveSpot: 'Move the spot',
   flagBack: 'Flag as it was',
@@ -108,6 +112,10 @@ export const documentTitle = (h: { readonly hole: string; readonly name?: string
 /** "par 3, tee shot", at the right of the phone's title. */
 export const phoneSubtitle = (par: number, index: number): string => `par ${par}, ${shotTitle(index).toLowerCase()}`;
 
+/** The heading while the answer is hidden. */
+export const plainHeading = (plan: HoleDocument, units: Units): string =>
+  `Plan of hole ${plan.hole}${plan.name === undefined ? '' : `, ${plan.name}`}: par ${plan.par}, ${lengthWords(plan.lengthM, units)}`;
+
 export const holeBefore = (hole: string): string => `Hole before: ${hole}`;
 export const holeAfter = (hole: string): string => `Next hole: ${hole}`;
 export const PHONE_EDGE = { holeBefore: 'hole before', nextHole: 'next hole' } as const;
@@ -116,6 +124,9 @@ export const workingWords = (hole: string, player: string): string =>
   `Working hole ${hole} backwards from the flag for ${player}.`;
 
 export const drawingWords = (index: number): string => `Drawing the sheet of the ${shotTitle(index).toLowerCase()}.`;
+
+/** A difference below this is a tie. */
+export const TIED = TIE_STROKES;
 
 /** A fault in one line, with what was kept. */
 export const faultWords = (message: string, kept: boolean): string =>
@@ -260,7 +271,7 @@ export const whyHeading = (shot: ShotDocument): string => {
 };
 
 /** No line ends after the 8- of an 8-iron. */
-const unbroken = (words: string): string => words.replace(/(\d-)(?=[a-z])/g, '$1\u2060');
+export const unbroken = (words: string): string => words.replace(/(\d-)(?=[a-z])/g, '$1\u2060');
 
 export const reasonsOf = (shot: ShotDocument): readonly string[] => shot.reasons.map(unbroken);
 

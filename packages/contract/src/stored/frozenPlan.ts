@@ -15,7 +15,7 @@ const form1 = z.strictObject({
 const hole = z.string().min(1).max(8);
 
 /** A stroke that the coach or player chose for one shot of the plan, whatever the plan says, and why. */
-export const ownChoiceSchema = z.strictObject({
+const ownChoiceSchema = z.strictObject({
   hole,
   /** The shot of the plan, from 0. */
   shot: z.int().min(0).max(20),

@@ -1,11 +1,13 @@
 import type { PlanePoint } from '@leeway/engine';
 import { signal } from '@preact/signals';
-import type { PlanDesk, SpotAnswer, SpotAsk } from '../asks.ts';
+import type { Option, PlanDesk, SpotAnswer, SpotAsk } from '../asks.ts';
 import { Latest } from './latest.ts';
 
 /** The user's own spot for the shown shot, and what it costs. */
 export class OwnSpot {
   readonly at = signal<PlanePoint | undefined>(undefined);
+  /** The club and swing that it is to be played with; the cheapest unless said. */
+  readonly option = signal<Option | undefined>(undefined);
   readonly cost = signal<SpotAnswer | undefined>(undefined);
   private readonly asks: Latest<SpotAsk, SpotAnswer>;
   private tell = false;
@@ -30,13 +32,15 @@ export class OwnSpot {
     const spot = this.at.value;
     if (spot === undefined) return;
     this.tell ||= atRest;
-    this.asks.put({ shot, spot });
+    const option = this.option.value;
+    this.asks.put({ shot, spot, ...(option === undefined ? {} : { option }) });
   }
 
   giveUp(): void {
     this.asks.drop();
     this.tell = false;
     this.at.value = undefined;
+    this.option.value = undefined;
     this.cost.value = undefined;
   }
 }

@@ -244,3 +244,47 @@ describe('the sheet', () => {
     expect([state.index.value, state.placing.value]).toEqual([1, 'flag']);
   });
 });
+
+describe('choosing first', () => {
+  it('draws and says nothing of the answer until it is asked for, then prices what was chosen', async () => {
+    const { desk, clock, state } = await opened();
+    state.hideAnswers(true);
+    expect(desk.of('draw').at(-1)?.ask).toMatchObject({ unchosen: 1 });
+    expect(desk.of('draw').at(-1)?.ask).not.toHaveProperty('shot');
+    expect(state.spotFrom.value).toEqual(state.flag.value);
+    const option = { club: '5-iron', swing: 'full' };
+    state.own.option.value = option;
+    state.spotTo(at(4, 296));
+    clock.paint();
+    clock.pass(500);
+    expect(desk.of('spot')).toHaveLength(0);
+    expect(state.said.value).toBe('');
+
+    state.showAnswer();
+    await desk.of('draw').at(-1)?.answer(pictureOf());
+    expect(desk.of('draw').at(-1)?.ask).toMatchObject({ shot: 1 });
+    expect(desk.of('spot').map(({ ask }) => ask)).toEqual([{ shot: 1, spot: at(4, 296), option }]);
+    await desk.of('spot')[0]?.answer({ spot: at(4, 290), option, expectedStrokes: 3.61, costsMore: 0.06 });
+    expect([state.spot.value, state.own.cost.value?.costsMore]).toEqual([at(-2, 298), 0.06]);
+    expect(state.said.value).toContain('0.06 more');
+  });
+
+  it('hides the answer again for another shot, and forgets what was chosen', async () => {
+    const { state } = await opened();
+    state.hideAnswers(true);
+    state.own.option.value = { club: '5-iron', swing: 'full' };
+    state.spotTo(at(4, 296));
+    state.showAnswer();
+    expect(state.first.hidden.value).toBe(false);
+    state.showShot(0);
+    expect([state.first.hidden.value, state.own.at.value, state.own.option.value]).toEqual([
+      true,
+      undefined,
+      undefined,
+    ]);
+    // from the tee a spot is taken 200 m up the line to the flag
+    expect(state.spotFrom.value).toEqual(at(0, 200));
+    state.hideAnswers(false);
+    expect(state.spotFrom.value).toEqual(at(5, 180));
+  });
+});

@@ -1,8 +1,17 @@
 import type { HoleDocument, Shelf, ShotDocument } from '@leeway/contract';
 import type { ShownWind } from '@leeway/chart';
-import { CALM, FORECAST_HEIGHT_M, type PlanePoint, type Units, type Wind } from '@leeway/engine';
+import {
+  bearingRad,
+  CALM,
+  distanceM,
+  FORECAST_HEIGHT_M,
+  placeAt,
+  type PlanePoint,
+  type Units,
+  type Wind,
+} from '@leeway/engine';
 import { batch, computed, effect, signal } from '@preact/signals';
-import type { Behind, FlagAsk, HoleAnswer, PlanDesk, ShotAnswer } from '../asks.ts';
+import type { Behind, FlagAsk, HoleAnswer, KeepAnswer, Option, PlanDesk, ShotAnswer } from '../asks.ts';
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
 import { openingShot, type SheetFormat, sheetOf } from '../opening.ts';
 import { summaryWords } from '../words.ts';
@@ -11,10 +20,13 @@ import { Moves } from './moves.ts';
 import type { Light, Open, Start } from './open.ts';
 import { OwnSpot } from './ownSpot.ts';
 import { Pace } from './pace.ts';
+import { YouFirst } from './youFirst.ts';
 import { type Room, Sheets } from './sheets.ts';
 
 /** A plan that was worked out beforehand is asked for in full this long after its sheet is there. */
 const SOLVE_MS = 300;
+/** With the answer hidden a spot is taken from the flag, or from this far up the line to it. */
+const PLAIN_M = 200;
 
 export type Handle = 'flag' | 'spot';
 
@@ -39,7 +51,10 @@ export class PlanState {
   readonly placing = signal<Handle | undefined>(undefined);
   /** The balls behind the shown shot, from when they are asked for. */
   readonly behind = signal<Behind | 'asked' | undefined>(undefined);
+  /** What is kept is shown, and can be added to. */
+  readonly keeping = signal(false);
   readonly own: OwnSpot;
+  readonly first = new YouFirst();
   readonly sheets: Sheets;
 
   /** The shown shot for where the flag has been followed to, ahead of the plan. */
@@ -56,6 +71,13 @@ export class PlanState {
   );
   readonly ball = computed(() => this.hole.value?.shots[this.index.value]?.ball);
   readonly spot = computed(() => this.ahead.value?.spot ?? this.hole.value?.shots[this.index.value]?.spot);
+  /** Where a spot of the user's own is taken from: the choice's, or with the answer hidden a place that tells nothing of it. */
+  readonly spotFrom = computed(() => {
+    if (!this.first.hidden.value) return this.spot.value;
+    const [ball, flag] = [this.ball.value, this.flag.value];
+    if (ball === undefined || flag === undefined) return undefined;
+    return distanceM(ball, flag) < PLAIN_M ? flag : placeAt(ball, bearingRad(ball, flag), PLAIN_M);
+  });
   /** Whose answer is shown, and the flag that it is for. */
   readonly answered = computed(() => {
     if (this.following.value !== undefined) return 'following';
@@ -130,7 +152,35 @@ export class PlanState {
       this.index.value = index;
       this.behind.value = undefined;
       this.own.giveUp();
+      this.first.again();
     });
+  }
+
+  /** Hides every answer until it was chosen first, or shows them as they come. */
+  hideAnswers(on: boolean): void {
+    batch(() => {
+      this.first.on.value = on;
+      this.first.again();
+      this.behind.value = undefined;
+      this.own.giveUp();
+    });
+  }
+
+  /** Shows the answer beside what was chosen. */
+  showAnswer(): void {
+    this.first.show();
+    this.own.ask(this.index.value, true);
+  }
+
+  /** What can be played from where the shown shot's ball lies. */
+  options(): Promise<readonly Option[] | undefined> {
+    return this.desk.options({ shot: this.index.peek() });
+  }
+
+  /** The plan as it stands, to be kept, and the own spot's place on the Earth. */
+  keep(): Promise<KeepAnswer | undefined> {
+    const place = this.own.cost.peek()?.spot;
+    return this.desk.keep(place === undefined ? {} : { place });
   }
 
   /** Moves the flag, kept on the green; the shown shot follows, and the whole plan when the flag has lain still. */
@@ -167,6 +217,7 @@ export class PlanState {
   spotTo(at: PlanePoint): void {
     if (this.hole.value === undefined) return;
     this.own.at.value = at;
+    if (this.first.hidden.value) return;
     this.pace.follow(
       () => this.own.ask(this.index.value, false),
       () => this.own.ask(this.index.value, true),
@@ -215,6 +266,7 @@ export class PlanState {
       this.placing.value = undefined;
       this.behind.value = undefined;
       this.own.giveUp();
+      this.first.again();
       if (this.hole.value === undefined) this.sheets.clear();
     });
     try {
@@ -255,7 +307,7 @@ export class PlanState {
         this.edition.value++;
       }
     });
-    this.own.ask(this.index.value, false);
+    if (!this.first.hidden.value) this.own.ask(this.index.value, false);
   }
 
   private solvePrepared(): void {
@@ -281,7 +333,8 @@ export class PlanState {
 
   private say(): void {
     const shot = this.shot.value;
-    if (shot !== undefined) this.said.value = summaryWords(shot, this.units.value, this.own.cost.value);
+    if (shot !== undefined && !this.first.hidden.value)
+      this.said.value = summaryWords(shot, this.units.value, this.own.cost.value);
   }
 
   /** The sheet, anew whenever anything on it has changed. */
@@ -292,7 +345,8 @@ export class PlanState {
     void this.edition.value;
     const hole = this.hole.value;
     if (room === undefined || hole === undefined) return;
-    this.sheets.draw(sheetOf(hole.plan, shot, this.format(room, light)), shot);
+    const format = this.format(room, light);
+    this.sheets.draw(this.first.hidden.value ? { unchosen: shot, ...format } : sheetOf(hole.plan, shot, format), shot);
   }
 
   private format(room: Room, light: Light): SheetFormat {

@@ -27,6 +27,8 @@ export class SlowDesk implements PlanDesk {
   readonly open: PlanDesk['open'] = (ask) => this.put('open', ask);
   readonly moveFlag: PlanDesk['moveFlag'] = (ask) => this.put('moveFlag', ask);
   readonly spot: PlanDesk['spot'] = (ask) => this.put('spot', ask);
+  readonly options: PlanDesk['options'] = (ask) => this.put('options', ask);
+  readonly keep: PlanDesk['keep'] = (ask) => this.put('keep', ask);
   readonly draw: PlanDesk['draw'] = (ask) => this.put('draw', ask);
   readonly foresee: PlanDesk['foresee'] = () => Promise.resolve(true);
   readonly drawIndex: PlanDesk['drawIndex'] = (ask) => this.put('drawIndex', ask);

@@ -16,8 +16,28 @@ export function Acts({ state }: { readonly state: PlanState }) {
   );
   return (
     <div class="acts">
-      {act('flag', WORDS.moveFlag, true)}
-      {act('spot', WORDS.moveSpot, false)}
+      {act('flag', WORDS.moveFlag, !state.first.hidden.value)}
+      {state.first.hidden.value ? undefined : (
+        <>
+          {act('spot', WORDS.moveSpot, false)}
+          <button
+            type="button"
+            class="act"
+            aria-pressed={state.first.on.value}
+            onClick={() => state.hideAnswers(!state.first.on.value)}
+          >
+            {WORDS.youFirst}
+          </button>
+          <button
+            type="button"
+            class="act"
+            aria-expanded={state.keeping.value}
+            onClick={() => (state.keeping.value = !state.keeping.value)}
+          >
+            {WORDS.keep}
+          </button>
+        </>
+      )}
       {state.flagMoved.value ? (
         <button type="button" class="act" onClick={() => state.flagToStart()}>
           {WORDS.flagBack}

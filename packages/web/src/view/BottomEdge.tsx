@@ -21,15 +21,26 @@ export function BottomEdge({ state, more }: { readonly state: PlanState; readonl
   return (
     <div class="edge">
       {back === undefined ? <span /> : <Step {...back} />}
-      <button
-        type="button"
-        class="middle"
-        aria-expanded={more.value}
-        aria-controls="more"
-        onClick={() => (more.value = !more.value)}
-      >
-        {more.value ? WORDS.less : WORDS.more}
-      </button>
+      {state.first.hidden.value ? (
+        <button
+          type="button"
+          class="middle"
+          disabled={state.own.at.value === undefined || state.own.option.value === undefined}
+          onClick={() => state.showAnswer()}
+        >
+          {WORDS.showAnswer}
+        </button>
+      ) : (
+        <button
+          type="button"
+          class="middle"
+          aria-expanded={more.value}
+          aria-controls="more"
+          onClick={() => (more.value = !more.value)}
+        >
+          {more.value ? WORDS.less : WORDS.more}
+        </button>
+      )}
       {on === undefined ? <span /> : <Step {...on} />}
     </div>
   );

@@ -38,7 +38,7 @@ export function Handle({
     on.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
   });
   const moved = useComputed(() => {
-    const from = which === 'flag' ? state.startFlag.value : state.spot.value;
+    const from = which === 'flag' ? state.startFlag.value : state.spotFrom.value;
     const [place, ball] = [placeOf(state, which), state.ball.value];
     if (place === undefined || from === undefined || ball === undefined) return undefined;
     const bearing = bearingRad(ball, from);

@@ -15,7 +15,8 @@ export function Overlay({ state }: { readonly state: PlanState }) {
         ? undefined
         : toPaper(placing, place.value);
     });
-  const [flag, ball, spot, own] = [on(state.flag), on(state.ball), on(state.spot), on(state.own.at)];
+  const [flag, ball, own] = [on(state.flag), on(state.ball), on(state.own.at)];
+  const spot = on(useComputed(() => (state.first.hidden.value ? undefined : state.spot.value)));
   const line = useComputed(() => {
     const [a, b] = [ball.value, flag.value];
     return a === undefined || b === undefined

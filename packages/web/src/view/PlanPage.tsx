@@ -3,7 +3,7 @@ import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PlanState } from '../state/plan.ts';
 import { dayWords } from '../day/words.ts';
-import { faultWords, headingWords, madeUpWords, WORDS } from '../words.ts';
+import { faultWords, headingWords, madeUpWords, plainHeading, WORDS } from '../words.ts';
 import { Acts, Sure, Waits } from './Acts.tsx';
 import { Behind } from './Behind.tsx';
 import { BottomEdge } from './BottomEdge.tsx';
@@ -14,7 +14,11 @@ import { RunningHead } from './RunningHead.tsx';
 import { Sheet } from './Sheet.tsx';
 import { ShotTabs } from './ShotTabs.tsx';
 import { ShotWords } from './ShotWords.tsx';
+import { late } from '../parts/late.tsx';
 import { WindRow } from './WindRow.tsx';
+
+const FirstPanel = late(() => import('../first/FirstPanel.tsx').then((m) => m.FirstPanel));
+const Kept = late(() => import('../first/Kept.tsx').then((m) => m.Kept));
 
 /** The Plan page: the chart of a shot, and the choice in words beside it. */
 export function PlanPage({ state }: { readonly state: PlanState }) {
@@ -27,6 +31,7 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
   const flagAt = useComputed(() => placeText(state.flag.value));
   const answeredFor = useComputed(() => placeText(state.answeredFor.value));
   const { plan, units, said } = state;
+  const hidden = state.first.hidden.value;
   const attribution = state.hole.value?.attribution;
   const escape = (e: KeyboardEvent): void => {
     if (e.key === 'Escape') state.placing.value = undefined;
@@ -36,24 +41,33 @@ export function PlanPage({ state }: { readonly state: PlanState }) {
       <Hatches />
       <RunningHead state={state} />
       <main data-more={more.value} data-answer={state.answered} data-flag={flagAt} data-answered-for={answeredFor}>
-        <h1 class="unseen">{plan.value === undefined ? WORDS.plan : headingWords(plan.value, units.value)}</h1>
+        <h1 class="unseen">
+          {plan.value === undefined ? WORDS.plan : (hidden ? plainHeading : headingWords)(plan.value, units.value)}
+        </h1>
         <Sheet state={state} />
         <section class="words" aria-label={WORDS.choice}>
           <Fault state={state} />
           <ShotTabs state={state} />
           <div id="shot" role="tabpanel" aria-labelledby={`tab-${state.index.value}`}>
-            <ShotWords state={state} />
-            <div class="more" id="more" ref={opened}>
-              <Why state={state} />
-              <Others state={state} />
-            </div>
+            {hidden && plan.value !== undefined ? (
+              <FirstPanel state={state} />
+            ) : (
+              <>
+                <ShotWords state={state} />
+                <div class="more" id="more" ref={opened}>
+                  <Why state={state} />
+                  <Others state={state} />
+                </div>
+              </>
+            )}
             <div class="below">
               <WindRow state={state} />
               <Acts state={state} />
-              <Sure state={state} />
+              {hidden ? undefined : <Sure state={state} />}
             </div>
             <Waits state={state} />
             <Behind state={state} />
+            {state.keeping.value && !hidden ? <Kept state={state} /> : undefined}
           </div>
         </section>
       </main>

@@ -33,7 +33,7 @@ export function Sheet({ state }: { readonly state: PlanState }) {
         <Handle state={state} grip={grip} which="spot" />
         <Handle state={state} grip={grip} which="flag" />
         {state.flagWasMoved.value || state.sheets.picture.value === undefined ? undefined : (
-          <p class="hint">{WORDS.dragFlag}</p>
+          <p class="hint">{state.first.hidden.value ? WORDS.chooseHint : WORDS.dragFlag}</p>
         )}
         {state.drawing.value && !waits ? (
           <p class="waits late" role="status">

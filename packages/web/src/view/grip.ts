@@ -36,7 +36,13 @@ export class Grip {
     const { state } = this;
     const finger = fingerOn(e);
     const taking = state.placing.peek();
-    const taken = taking === undefined ? nearest(state, finger) : { handle: taking, offset: { x: 0, y: 0 } };
+    // with the answer hidden every touch is for the spot
+    const hidden = state.first.hidden.peek();
+    const placed = taking ?? (hidden && !nearSpot(state, finger) ? 'spot' : undefined);
+    const taken =
+      placed === undefined
+        ? nearest(state, finger, hidden ? ['spot'] : ['flag', 'spot'])
+        : { handle: placed, offset: { x: 0, y: 0 } };
     if (taken === undefined) return;
     e.preventDefault();
     const sheet = e.currentTarget as HTMLElement;
@@ -45,7 +51,7 @@ export class Grip {
     sheet.dataset['by'] = 'finger';
     document.getElementById(`handle-${taken.handle}`)?.focus({ preventScroll: true });
     this.held = { ...taken, pointerId: e.pointerId, putBack: putBackOf(state, taken.handle) };
-    if (taking === undefined) return;
+    if (placed === undefined) return;
     state.placing.value = undefined;
     this.drag(finger);
   };
@@ -97,7 +103,7 @@ export function moveTo(state: PlanState, handle: Handle, to: PlanePoint): void {
 
 /** Where a handle's sign stands. */
 export const placeOf = (state: PlanState, handle: Handle): PlanePoint | undefined =>
-  handle === 'flag' ? state.flag.value : (state.own.at.value ?? state.spot.value);
+  handle === 'flag' ? state.flag.value : (state.own.at.value ?? state.spotFrom.value);
 
 /** A way back to where a flag or spot stands now. */
 export function putBackOf(state: PlanState, handle: Handle): () => void {
@@ -108,10 +114,18 @@ export function putBackOf(state: PlanState, handle: Handle): () => void {
   };
 }
 
-function nearest(state: PlanState, finger: Xy): { readonly handle: Handle; readonly offset: Xy } | undefined {
+/** Is the finger on a spot that was placed? */
+const nearSpot = (state: PlanState, finger: Xy): boolean =>
+  state.own.at.peek() !== undefined && nearest(state, finger, ['spot']) !== undefined;
+
+function nearest(
+  state: PlanState,
+  finger: Xy,
+  of: readonly Handle[],
+): { readonly handle: Handle; readonly offset: Xy } | undefined {
   const placing = state.sheets.picture.peek()?.placing;
   if (placing === undefined) return undefined;
-  const found = (['flag', 'spot'] as const).flatMap((handle) => {
+  const found = of.flatMap((handle) => {
     const place = placeOf(state, handle);
     if (place === undefined) return [];
     const sign = toPaper(placing, place);

@@ -20,6 +20,13 @@ export function chartedBefore({ ground, course, attribution }: ReadHole, { choic
   return { ground, ...named(course, attribution), choices, strokesAtRest: rasterReader(strokes) };
 }
 
+/** The ground that a shot is to be chosen on, without any answer. */
+export function unchosen({ ground, course, attribution, choices }: Charted, shot: number): Charted {
+  const from = choices[shot]?.from;
+  if (from === undefined) throw new RangeError(`there is no shot ${shot + 1} in this plan`);
+  return { ground, ...named(course, attribution), choices: [], chooseFrom: from };
+}
+
 const named = (
   course: string | undefined,
   attribution: string | undefined,

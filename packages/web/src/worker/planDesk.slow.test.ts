@@ -92,3 +92,25 @@ test('the sheet that a hole is opened with is drawn beforehand, given once, and 
   await desk.draw(first, turn);
   expect(drawn).toHaveLength(6);
 }, 60_000);
+
+test('what can be played is listed, a club of the user’s own is priced where it finishes, and the plan is given to be kept', async () => {
+  const desk = fresh();
+  const { flag, shots, plan } = await desk.open(ask, turn);
+  const shot = shots.length - 1;
+  const options = await desk.options({ shot }, turn);
+  expect(options).toContainEqual({ club: '7-iron', swing: 'full' });
+  const spot = beside(flag, -4, 2);
+  const free = await desk.spot({ shot, spot }, turn);
+  for (const option of options ?? []) {
+    const own = await desk.spot({ shot, spot, option }, turn);
+    expect(own?.option).toEqual(option);
+    expect(own?.costsMore).toBeGreaterThan(-0.003);
+    if (JSON.stringify(option) === JSON.stringify(free?.option)) expect(own).toEqual(free);
+  }
+  await expect(desk.spot({ shot, spot, option: { club: '3-iron', swing: 'full' } }, turn)).rejects.toThrow('3-iron');
+  const kept = await desk.keep({ place: flag }, turn);
+  expect(planSchema.parse(kept?.plan).holes[0]).toMatchObject({ hole: '5', expectedStrokes: plan.expectedStrokes });
+  expect(kept?.plan.holes[0]?.shots[0]?.scores?.parOrBetter).toBeGreaterThan(0);
+  const { lon, lat } = plan.flag;
+  expect([kept?.place?.lon, kept?.place?.lat]).toEqual([expect.closeTo(lon, 8), expect.closeTo(lat, 8)]);
+}, 60_000);

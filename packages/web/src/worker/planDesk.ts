@@ -3,6 +3,7 @@ import type { SentBall, ShelvedPlayer } from '@leeway/contract';
 import type { Answerers, Turn } from '@leeway/desk';
 import type { DrawAsk, Picture, PlanDesk } from '../asks.ts';
 import { behind } from '../behind.ts';
+import { unchosen } from './charted.ts';
 import { openingShot, sheetOf } from '../opening.ts';
 import type { Fetch } from './fetched.ts';
 import { Held } from './held.ts';
@@ -41,7 +42,8 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
     return undefined;
   };
   const drawn = async (paint: Surroundings['draw'], ask: DrawAsk, turn: Turn): Promise<Picture> => {
-    const picture = await paint(await open().charted(), ask);
+    const charted = await open().charted();
+    const picture = await paint(ask.unchosen === undefined ? charted : unchosen(charted, ask.unchosen), ask);
     turn.move(picture.bitmap);
     return picture;
   };
@@ -63,6 +65,16 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
       const solved = await open().solved();
       const { askSpot } = await import('./solving.ts');
       return askSpot(solved, ask);
+    },
+    options: async ({ shot }) => {
+      const solved = await open().solved();
+      const { askOptions } = await import('./solving.ts');
+      return askOptions(solved, shot);
+    },
+    keep: async (ask) => {
+      const solved = await open().solved();
+      const { keepAnswer } = await import('./solving.ts');
+      return keepAnswer(solved, ask);
     },
     draw: (ask, turn) => drawn(async (charted) => beforehand(ask) ?? draw(charted, ask), ask, turn),
     foresee: async ({ atFlag, ...format }) => {

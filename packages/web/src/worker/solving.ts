@@ -1,5 +1,6 @@
 /** Everything that needs the solver. It comes when it is first used: a hole that was worked out beforehand is shown without it. */
 export { holeAnswer, shotAnswer } from './answers.ts';
-export { askSpot } from './askSpot.ts';
+export { askOptions, askSpot } from './askSpot.ts';
+export { keepAnswer } from './keep.ts';
 export { followFlag, settleFlag } from './moveFlag.ts';
 export { reopen, solveRead } from './openHole.ts';
