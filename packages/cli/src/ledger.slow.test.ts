@@ -36,10 +36,12 @@ async function run(document: unknown, ...more: readonly string[]) {
 const round = { version: 1, date: '2026-05-14', holes: [{ hole: '3', shots: SHOTS }] };
 
 describe('leeway ledger', () => {
+  const whole = run(round, '--json', '--baseline', 'tour');
+
   test('gives one document of its schema whose parts add up to the score', async () => {
-    const { code, out } = await run(round, '--json', '--baseline', 'tour');
+    const { code, out } = await whole;
     expect(code).toBe(0);
-    const { rounds, shots, baselineIndex } = ledgerSchema.parse(JSON.parse(out));
+    const { rounds, shots, habits, unmeasured, baselineIndex } = ledgerSchema.parse(JSON.parse(out));
     const [first] = rounds;
     const parts = first!.choice + first!.execution + first!.shortGame + first!.putting + first!.untold;
     expect(first!.score).toBe(4);
@@ -48,12 +50,27 @@ describe('leeway ledger', () => {
     expect(baselineIndex).toBe(-5.5);
     expect(shots.map((s) => s.part)).toEqual(['long shot', 'short game', 'putt', 'putt']);
     expect(shots[0]!.choice).toBeDefined();
+    expect(habits.map((h) => h.habit).toSorted()).toEqual([
+      'direction',
+      'length',
+      'number',
+      'penalty',
+      'risk',
+      'spot',
+      'strike',
+      'swing',
+    ]);
+    expect(habits.find((h) => h.habit === 'strike')!.against).toBe('usual of index 14');
+    expect(unmeasured).toEqual(['shortGame', 'putting']);
+    expect(first!.counts).toEqual({ fairways: [0, 0], greens: [0, 1], upAndDown: [0, 1], putts: 2, penalties: 0 });
+    expect(first!.predicted.lo80).toBeLessThan(first!.predicted.hi80);
+    expect(first!.predicted.mean).toBeCloseTo(first!.expected, 0);
     expect(shots[0]!.aimNoted).toBe(true);
   });
 
   test('strokes in one list, each with its hole, are the same round', async () => {
     const listed = { version: 1, date: '2026-05-14', shots: SHOTS.map((s) => ({ hole: '3', ...s })) };
-    expect((await run(listed, '--json')).out).toBe((await run(round, '--json')).out);
+    expect((await run(listed, '--json', '--baseline', 'tour')).out).toBe((await whole).out);
   });
 
   test('tells in words what choosing cost, and what the balls did apart from it', async () => {
@@ -61,6 +78,9 @@ describe('leeway ledger', () => {
     expect(out).toMatch(/^Odile Varga: one round, 1 hole\.\n {2}2026-05-14: 4 on 1 hole;/);
     expect(out).toContain('To be saved by choosing better:');
     expect(out).toContain('Against the usual of this player’s own patterns');
+    expect(out).toMatch(/Habits of execution, against the usual of index 14/);
+    expect(out).toContain('Never measured, so nothing to compare: the short game; putting.');
+    expect(out).toMatch(/Of 1 long shot[^\n]* the patterns predict \d+\./);
     expect(out).toContain('Gained on a player of index 14');
     expect(out).not.toMatch(/NaN|undefined/);
   });

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type { Read } from './fault.ts';
 import { faultsOfIssues } from './issues.ts';
 import { parseJson } from './json.ts';
-import { dateSchema, nameSchema } from './stored/words.ts';
+import { dateSchema, daySchema, nameSchema } from './stored/words.ts';
 
 /** Version of the round file. */
 export const ROUND_VERSION = 1;
@@ -45,6 +45,8 @@ export type RoundHole = z.infer<typeof hole>;
 const roundSchema = z.strictObject({
   version: z.literal(ROUND_VERSION),
   date: dateSchema.exactOptional(),
+  /** The weather as it was; what is not said is the reference day's. */
+  day: daySchema.exactOptional(),
   holes: z.array(hole).max(18).exactOptional(),
   /** Strokes that name their holes, in order. */
   shots: z
@@ -56,6 +58,7 @@ const roundSchema = z.strictObject({
 /** A round as played: its holes in the order they were played, each with its strokes in order. */
 export interface RoundFile {
   readonly date?: string;
+  readonly day?: z.infer<typeof daySchema>;
   readonly holes: readonly RoundHole[];
 }
 
@@ -67,7 +70,7 @@ export function readRound(text: string, file: string): Read<RoundFile> {
   if (json.value === undefined) return { faults: json.faults };
   const parsed = roundSchema.safeParse(json.value);
   if (!parsed.success) return { faults: faultsOfIssues(parsed.error.issues, json.value, file) };
-  const { date, holes = [], shots = [] } = parsed.data;
+  const { date, day, holes = [], shots = [] } = parsed.data;
   const byHole = new Map<string, RoundShot[]>();
   for (const s of shots) byHole.set(s.hole, [...(byHole.get(s.hole) ?? []), s]);
   const all = [...holes, ...[...byHole].map(([name, of]) => ({ hole: name, shots: of }))];
@@ -77,5 +80,6 @@ export function readRound(text: string, file: string): Read<RoundFile> {
   });
   if (twice !== undefined) return refused(`hole ${twice.hole} a second time`, 'each hole once');
   if (all.length === 0) return refused('no strokes', 'holes with their shots');
-  return { value: { ...(date === undefined ? {} : { date }), holes: all }, faults: [] };
+  const said = { ...(date === undefined ? {} : { date }), ...(day === undefined ? {} : { day }) };
+  return { value: { ...said, holes: all }, faults: [] };
 }

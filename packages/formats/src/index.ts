@@ -12,3 +12,4 @@ export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
 export * from './shots/headings.ts';
 export * from './round/playedHole.ts';
+export * from './round/ledgerOf.ts';

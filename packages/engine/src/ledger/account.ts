@@ -3,6 +3,7 @@ import type { BallState } from '../value/solution.ts';
 import { aimsOf } from './aims.ts';
 import { type ChoiceLoss, choiceLoss, meanChoice } from './choiceLoss.ts';
 import { type ExecutionLoss, executionLoss } from './execution.ts';
+import { type Finish, finishOn } from './finish.ts';
 import type { StrokesLeft } from './left.ts';
 import { type Part, partOf, type PlayedShot } from './played.ts';
 
@@ -16,6 +17,8 @@ export interface ShotAccount {
   /** Of a long shot with a known club and swing: loss = the parts of the choice + the parts of the execution, to rounding. */
   readonly choice?: ChoiceLoss;
   readonly execution?: ExecutionLoss;
+  /** Of a long shot whose aim was noted. */
+  readonly finish?: Finish;
   /** Was the aim noted? Otherwise the choice is a mean over what it may have been. */
   readonly aimNoted: boolean;
 }
@@ -67,7 +70,7 @@ function splitOf(
   left: StrokesLeft,
   played: PlayedShot,
   cost: number,
-): { readonly choice: ChoiceLoss; readonly execution: ExecutionLoss } | undefined {
+): Pick<ShotAccount, 'choice' | 'execution' | 'finish'> | undefined {
   const { solution, player } = left;
   const option = player.options.find((o) => o.club === played.club && o.swing === played.swing);
   const { at, lie } = played.from;
@@ -83,6 +86,7 @@ function splitOf(
       weight,
       loss: choiceLoss(bests, option, priced),
       execution: executionLoss(solution, from, priced, { finish, cost, ...strike }),
+      finish: finishOn(from.at, priced, finish),
     };
   });
   const mean = (pick: (e: ExecutionLoss) => number): number =>
@@ -95,5 +99,6 @@ function splitOf(
       length: mean((e) => e.length),
       luck: mean((e) => e.luck),
     },
+    ...(played.aim === undefined || each[0] === undefined ? {} : { finish: each[0].finish }),
   };
 }

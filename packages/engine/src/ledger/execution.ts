@@ -3,6 +3,8 @@ import { normalQuantile } from '../math/normal.ts';
 import type { NormalPart } from '../player/option.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import type { BallState, HoleSolution, Priced } from '../value/solution.ts';
+import { goodOf } from './goodStrike.ts';
+import { atRest } from './patternAtRest.ts';
 
 /** What the ball did beside what its pattern costs on average: four parts that add up to all of it. A gain is negative. */
 export interface ExecutionLoss {
@@ -14,8 +16,6 @@ export interface ExecutionLoss {
   readonly luck: number;
 }
 
-/** A part of the pattern whose mean is as long as this share of the good strike's is a good strike too: skew is told by several parts. */
-const GOOD_SHARE = 0.88;
 /** Even shares of a part in each direction. */
 const ALONG = 24;
 const ACROSS = 24;
@@ -51,8 +51,7 @@ export function executionLoss(
   const parts = atRest(played, from.at);
   const { alongM: x, acrossM: y } = offsetOf(ball.finish, from.at, played.bearingRad);
 
-  const goodAlong = parts[0]?.alongM ?? 0;
-  const isGood = (p: NormalPart): boolean => Math.abs(p.alongM - goodAlong) <= (1 - GOOD_SHARE) * goodAlong;
+  const isGood = goodOf(parts);
   const halves = [parts.filter(isGood), parts.filter((p) => !isGood(p))]
     .filter((of) => of.length > 0)
     .map((of): Half => {
@@ -74,24 +73,6 @@ export function executionLoss(
     length += (share * (byAlong - half.cost + here - byAcross)) / 2;
   });
   return { strike, direction, length, luck: ball.cost - played.strokes - strike - direction - length };
-}
-
-/** A part without spread is told apart from others all the same. */
-const LEAST_SD_M = 0.01;
-
-/** The pattern where it comes to rest: run on, and turned by the run, as the good strike is, in proportion to length. */
-function atRest({ lands, finishes, pattern, bearingRad }: Priced, at: PlanePoint): readonly NormalPart[] {
-  const pitched = offsetOf(lands, at, bearingRad);
-  const rested = offsetOf(finishes, at, bearingRad);
-  const longer = rested.alongM / pitched.alongM;
-  const turned = (rested.acrossM - longer * pitched.acrossM) / pitched.alongM;
-  return pattern.parts.map((p) => ({
-    ...p,
-    alongM: p.alongM * longer,
-    acrossM: p.acrossM * longer + p.alongM * turned,
-    sdAlongM: Math.max(LEAST_SD_M, p.sdAlongM * longer),
-    sdAcrossM: Math.max(LEAST_SD_M, p.sdAcrossM * longer),
-  }));
 }
 
 /** How likely the ball was of each half, by where it finished, unless it was noted. */
