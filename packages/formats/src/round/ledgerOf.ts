@@ -236,7 +236,8 @@ const holeRow = ({ round, left, account }: AccountedHole): LedgerDocument['holes
 });
 
 const shotRows = ({ round, left, shots, account }: AccountedHole): LedgerDocument['shots'] =>
-  account.shots.map(({ penaltyStrokes, finish: _, ...told }, i) => {
+  account.shots.map((shot, i) => {
+    const { penaltyStrokes, finish: _, ...told } = shot;
     const played = shots[i] as PlayedShot;
     return {
       round,
