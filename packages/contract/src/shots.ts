@@ -50,6 +50,9 @@ export type ShotColumn = (typeof SHOT_COLUMNS)[number];
 
 export type ShotReadings = { readonly [C in ShotColumn]?: number | string };
 
+/** What a strike is called that was plainly no good one, when nothing closer is said. */
+export const MISHIT = 'mishit';
+
 /** A reader's choices for a shot file. */
 export interface ShotReading {
   /** For columns that do not say. */

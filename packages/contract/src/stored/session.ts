@@ -23,6 +23,19 @@ const form1 = z.strictObject({
     .exactOptional(),
 });
 
+const form2 = form1.extend({
+  /** What the line of aim is told by: "the white post". */
+  target: nameSchema.exactOptional(),
+  surface: z.enum(['mat', 'turf']).exactOptional(),
+  /** A wind told from the line of aim, whose bearing need not be known: clockwise from it, so 0 is from ahead and 90 from the right. */
+  lineWind: z
+    .strictObject({ speedMps: z.number().min(0).max(60), fromDeg: z.number().min(0).max(360) })
+    .exactOptional(),
+});
+
 /** Balls hit on one occasion. Its shots are records of their own that name it. */
-export const sessionForms = [{ schema: form1 }] as const satisfies Forms;
-export type Session = z.infer<typeof form1>;
+export const sessionForms = [
+  { schema: form1 },
+  { schema: form2, upgrade: (before) => before },
+] as const satisfies Forms;
+export type Session = z.infer<typeof form2>;

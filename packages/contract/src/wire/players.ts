@@ -45,6 +45,8 @@ export const ladderSchema = z.strictObject({
       swing: z.string(),
       carryM: z.number(),
       sideM: z.number().exactOptional(),
+      /** Called a mishit by whoever saw it. */
+      mishit: z.literal(true).exactOptional(),
     }),
   ),
 });

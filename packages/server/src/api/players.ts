@@ -3,6 +3,7 @@ import {
   erasureSchema,
   type LadderData,
   ladderSchema,
+  MISHIT,
   playerSchema,
   playerListSchema,
 } from '@leeway/contract';
@@ -163,7 +164,7 @@ async function ladderOf(store: Store, owner: string): Promise<LadderData> {
             upToDate: same && fit.body.from.profile === profile.id,
             ...(fit.body.ladder === undefined ? {} : { ladder: fit.body.ladder }),
           },
-    balls: shots.map(({ id, body: { session, club, swing, carryM, sideM } }) => {
+    balls: shots.map(({ id, body: { session, club, swing, carryM, sideM, readings } }) => {
       const date = sessions.get(session)?.body.date;
       return {
         id,
@@ -173,6 +174,7 @@ async function ladderOf(store: Store, owner: string): Promise<LadderData> {
         swing,
         carryM,
         ...(sideM === undefined ? {} : { sideM }),
+        ...(readings?.strike === MISHIT ? { mishit: true as const } : {}),
       };
     }),
   };

@@ -22,3 +22,13 @@ test('balls hit into a wind are fitted as longer than they flew that day, and do
   expect(carryIn({ windMps: 5, windFromDeg: 0 })).toBeGreaterThan(calm + 2);
   expect(carryIn({ windMps: 5, windFromDeg: 180 })).toBeLessThan(calm - 2);
 });
+
+test('a wind told from the line of aim needs no bearing: only its angle to the line moves a ball', () => {
+  const told = { date: '2026-05-14', purpose: 'gapping' as const, lineWind: { speedMps: 4, fromDeg: 270 } };
+  expect(ballOf(shot(130), told).readings).toEqual({ 'wind speed': 4, 'wind from': 270, bearing: 0 });
+  expect(ballOf(shot(130), { ...told, bearingDeg: 200 }).readings).toEqual({
+    'wind speed': 4,
+    'wind from': 110,
+    bearing: 200,
+  });
+});

@@ -49,12 +49,14 @@ export const ballOf = ({ club, swing, carryM, sideM, readings = {} }: StoredShot
 });
 
 /** What a session tells of all its shots, as columns of theirs would. */
-function toldBy({ day = {}, bearingDeg, altitudeM, ball }: Session): KeptBall['readings'] {
+function toldBy({ day = {}, bearingDeg, altitudeM, ball, lineWind }: Session): KeptBall['readings'] {
+  // only the wind's angle to the line moves a ball, so a line of unknown bearing may stand for north
+  const line = bearingDeg ?? (lineWind === undefined ? undefined : 0);
   const told = {
     temperature: day.temperatureC,
-    'wind speed': day.windMps,
-    'wind from': day.windFromDeg,
-    bearing: bearingDeg,
+    'wind speed': lineWind?.speedMps ?? day.windMps,
+    'wind from': lineWind === undefined ? day.windFromDeg : ((line ?? 0) + lineWind.fromDeg) % 360,
+    bearing: line,
     altitude: altitudeM,
     ball,
   };
