@@ -1,6 +1,8 @@
 export * from './marks.ts';
 export { type Brush, paint, type PaintOptions } from './canvas.ts';
 export type { Charted, ShownWind } from './charted.ts';
+export type { FromAbove, Pitched } from './above/above.ts';
+export { aboveScene } from './above/aboveScene.ts';
 export { Drawing, type DrawingOptions } from './drawing.ts';
 export { groundAt } from './groundAt.ts';
 export { type IndexedSheet, indexScene } from './indexScene.ts';
