@@ -1,11 +1,11 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { HOOKS } from '@leeway/web/hooks';
 import { oddShots } from './oddShots.ts';
 import { startLeeway } from './serving.ts';
+import { isSound, picture } from './sound.ts';
 import { figure } from './watched.ts';
 
 const SIZES = [
@@ -13,24 +13,6 @@ const SIZES = [
   { width: 1024, height: 768 },
   { width: 1280, height: 860 },
 ];
-
-/** Nothing that axe finds, nothing that scrolls sideways, at this width and at 320 px. */
-async function isSound(page: Page, size: { readonly width: number; readonly height: number }): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map((n) => `${id}: ${n.html.slice(0, 120)}`))).toEqual([]);
-  for (const width of [320, size.width]) {
-    await page.setViewportSize({ ...size, width });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-  }
-}
-
-/** With PICTURES=FOLDER the pages are kept as they look, to be looked at. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (folder === undefined) return;
-  await page.evaluate(() => scrollTo(0, 0));
-  await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
-}
 
 /** Turns to a page by the running head; on a phone that is behind a pull on the title. */
 async function turnTo(page: Page, name: string): Promise<void> {

@@ -18,6 +18,7 @@ const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   carries: () => import('./carries/open.tsx'),
   ground: () => import('./ground/open.tsx'),
   plan: planCode,
+  session: () => import('./session/open.tsx'),
 };
 
 /** The worker takes longest, so it is started first, and asked, while the page's own code comes. */

@@ -64,7 +64,14 @@ export function CarriesPage({ state }: { readonly state: CarriesState }) {
           )}
         </section>
         <section class="aside">
-          <h2>{CARRIES.files}</h2>
+          <h2>{CARRIES.hit}</h2>
+          <p class="small">{CARRIES.hitWhy}</p>
+          <div class="row">
+            <a class="act" href={hrefOf('session', state.owner)}>
+              {CARRIES.hitSession}
+            </a>
+          </div>
+          <h2 class="next">{CARRIES.files}</h2>
           {drop}
           <h3>{CARRIES.typed}</h3>
           {profile.value === undefined ? undefined : (

@@ -1,14 +1,14 @@
-import type { LadderData, Profile, Session, Standing, StoredRecord } from '@leeway/contract';
+import type { LadderData, Profile, Session, StoredRecord } from '@leeway/contract';
 import type { PlayerFile } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, sent } from '../shell/api.ts';
+import { fitPatterns } from '../shell/fit.ts';
 import { OfferedFile } from './files.ts';
 import { rungsOf } from './rungs.ts';
 import { CARRIES, fittingWords, keptWords } from './words.ts';
 
 type Kept<K extends 'profile' | 'session'> = StoredRecord<K>;
-const LOOK_AGAIN_MS = 250;
 
 /** What the Carries page shows of one player, and what is done on it. */
 export class CarriesState {
@@ -77,17 +77,7 @@ export class CarriesState {
     if (this.ladder.value?.balls.length === 0) return;
     await this.trying(async () => {
       this.fitting.value = CARRIES.fitting;
-      const errand = newRecord({ task: 'fit' });
-      const url = `/api/players/${this.owner}/errands`;
-      let standing = await sent<Standing>(url, errand);
-      while (standing.state === 'waiting' || standing.state === 'running') {
-        this.fitting.value = fittingWords(standing);
-        // looked at from time to time: one after the other is the point
-        // oxlint-disable-next-line no-await-in-loop
-        await new Promise((then) => setTimeout(then, LOOK_AGAIN_MS));
-        // oxlint-disable-next-line no-await-in-loop
-        standing = await got<Standing>(`${url}/${errand.id}`);
-      }
+      const standing = await fitPatterns(this.owner, (how) => (this.fitting.value = fittingWords(how)));
       if (standing.state === 'failed') this.fault.value = CARRIES.fitFailed;
       await this.load();
     });

@@ -1,4 +1,4 @@
-import { PAGES } from '../pages.ts';
+import { HEAD_PAGES } from '../pages.ts';
 import { SpotMark } from '../view/Sign.tsx';
 import { hrefOf, page, player } from './place.ts';
 import { SHELL } from './words.ts';
@@ -14,7 +14,7 @@ export const Brand = () => (
 export const Nav = () => (
   <nav id="pages" aria-label={SHELL.pages}>
     <ul>
-      {PAGES.map((name) => (
+      {HEAD_PAGES.map((name) => (
         <li key={name}>
           <a href={hrefOf(name, player.value)} aria-current={name === page.value ? 'page' : undefined}>
             {SHELL.pageNames[name]}

@@ -10,6 +10,7 @@ export const SHELL = {
     carries: 'Carries',
     ground: 'Ground',
     plan: 'Plan',
+    session: 'Session',
   } satisfies { readonly [P in PageName]: string },
   noPage: 'This page could not be had from the server. Load it again.',
   units: 'Units',
