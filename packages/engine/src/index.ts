@@ -32,6 +32,7 @@ export * from './stats/sample.ts';
 export * from './stats/twoPart.ts';
 export * from './stats/twoPartModel.ts';
 export * from './stats/rankCorrelation.ts';
+export { type Difference, differenceOfMeans } from './stats/twoMeans.ts';
 export * from './player/carryTable.ts';
 export {
   type Asked,
