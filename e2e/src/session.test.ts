@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import { keep, made } from './kept.ts';
 import { startLeeway } from './serving.ts';
 import { isSound, picture } from './sound.ts';
 
@@ -22,11 +23,7 @@ async function playerWithCarries(page: Page, address: string): Promise<string> {
       { name: 'PW', claimedCarryM: 92 },
     ],
   };
-  const response = await page.request.post(new URL(`/api/players/${owner}/profiles`, address).href, {
-    headers: { 'x-leeway': '1' },
-    data: { records: [{ id: crypto.randomUUID(), madeAt: new Date().toISOString(), body }] },
-  });
-  expect(response.ok()).toBe(true);
+  await keep(page, address, `${owner}/profiles`, [made(body)]);
   return owner;
 }
 

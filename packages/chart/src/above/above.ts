@@ -33,10 +33,10 @@ export interface Window {
 const LEAST_SIDE_M = 18;
 const ROOM_M = 6;
 
-/** A window that holds all balls, the good strike three deviations wide and every other part one and a half. */
+/** A window that holds all balls, the good strike three deviations wide and every other part one. */
 export function windowOf({ balls, before = [], parts = [], aboutM = 100 }: FromAbove): Window {
   const reach = parts.flatMap((p, i) => {
-    const wide = i === 0 ? 3 : 1.5;
+    const wide = i === 0 ? 3 : 1;
     return [
       { alongM: p.alongM - wide * p.sdAlongM, acrossM: Math.abs(p.acrossM) + wide * p.sdAcrossM },
       { alongM: p.alongM + wide * p.sdAlongM, acrossM: 0 },

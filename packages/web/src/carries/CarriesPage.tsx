@@ -4,6 +4,7 @@ import { Head } from '../shell/Head.tsx';
 import { hrefOf } from '../shell/place.ts';
 import { units } from '../shell/remembered.ts';
 import { Claims } from './Claims.tsx';
+import { ClubSeen } from './ClubSeen.tsx';
 import { Ladder } from './Ladder.tsx';
 import { Offered } from './Offered.tsx';
 import type { CarriesState } from './state.ts';
@@ -64,7 +65,8 @@ export function CarriesPage({ state }: { readonly state: CarriesState }) {
           )}
         </section>
         <section class="aside">
-          <h2>{CARRIES.hit}</h2>
+          <ClubSeen state={state} />
+          <h2 class="next">{CARRIES.hit}</h2>
           <p class="small">{CARRIES.hitWhy}</p>
           <div class="row">
             <a class="act" href={hrefOf('session', state.owner)}>

@@ -41,9 +41,24 @@ export function Ladder({ state }: { readonly state: CarriesState }) {
           </thead>
           <tbody>
             {state.rungs.value.map((rung) => (
-              <tr key={`${rung.club} ${rung.swing}`} data-from={rung.from}>
+              <tr
+                key={`${rung.club} ${rung.swing}`}
+                data-from={rung.from}
+                data-chosen={rung.balls > 0 && rung === state.chosenRung.value}
+              >
                 <th scope="row">
-                  {clubWords(rung)}
+                  {rung.balls === 0 ? (
+                    clubWords(rung)
+                  ) : (
+                    <button
+                      type="button"
+                      class="link name"
+                      aria-pressed={rung === state.chosenRung.value}
+                      onClick={() => (state.chosen.value = rung)}
+                    >
+                      {clubWords(rung)}
+                    </button>
+                  )}
                   {HOW[rung.from] === '' ? undefined : <span class="small"> {HOW[rung.from]}</span>}
                 </th>
                 <td class="n">

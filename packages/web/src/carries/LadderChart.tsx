@@ -1,9 +1,9 @@
 import { ladderScene, paint, PALETTES } from '@leeway/chart';
-import { type PlayerFile, playerModel } from '@leeway/engine';
 import { useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { light, units } from '../shell/remembered.ts';
 import { drawnLadder } from './drawnLadder.ts';
+import { modelOf } from './modelOf.ts';
 import type { CarriesState } from './state.ts';
 import { CARRIES } from './words.ts';
 
@@ -45,13 +45,4 @@ export function LadderChart({ state }: { readonly state: CarriesState }) {
       <canvas ref={canvas} class="ladder-chart" role="img" aria-label={CARRIES.chart} />
     </div>
   );
-}
-
-const models = new WeakMap<PlayerFile, ReturnType<typeof playerModel>>();
-
-/** A model is made once a file. */
-function modelOf(file: PlayerFile): ReturnType<typeof playerModel> {
-  const made = models.get(file) ?? playerModel(file);
-  models.set(file, made);
-  return made;
 }

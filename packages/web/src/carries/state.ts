@@ -5,7 +5,7 @@ import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, sent } from '../shell/api.ts';
 import { fitPatterns } from '../shell/fit.ts';
 import { OfferedFile } from './files.ts';
-import { rungsOf } from './rungs.ts';
+import { type Rung, rungsOf } from './rungs.ts';
 import { CARRIES, fittingWords, keptWords } from './words.ts';
 
 type Kept<K extends 'profile' | 'session'> = StoredRecord<K>;
@@ -25,6 +25,13 @@ export class CarriesState {
   readonly rungs = computed(() =>
     this.ladder.value === undefined ? [] : rungsOf(this.ladder.value, this.profile.value?.body.clubs),
   );
+  /** The club and swing that is looked at: the one chosen, else the one with most balls. */
+  readonly chosen = signal<Pick<Rung, 'club' | 'swing'> | undefined>(undefined);
+  readonly chosenRung = computed((): Rung | undefined => {
+    const [rungs, chosen] = [this.rungs.value, this.chosen.value];
+    const found = rungs.find((r) => r.club === chosen?.club && r.swing === chosen.swing);
+    return found ?? rungs.toSorted((a, b) => b.balls - a.balls)[0];
+  });
   /** Balls that the ladder does not know of yet. */
   readonly stale = computed(() => {
     const { balls = [], fitted } = this.ladder.value ?? {};
@@ -33,6 +40,11 @@ export class CarriesState {
 
   constructor(owner: string) {
     this.owner = owner;
+  }
+
+  /** The fitted figures of a rung. */
+  entryOf({ club, swing }: Rung) {
+    return this.ladder.value?.fitted?.ladder?.entries.find((e) => e.club === club && e.swing === swing);
   }
 
   async load(): Promise<void> {

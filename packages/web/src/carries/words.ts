@@ -1,7 +1,8 @@
-import type { Fault, ShotColumn, ShotFile, Standing } from '@leeway/contract';
-import { capital, optionWords, type Units, wholeLength } from '@leeway/engine';
+import type { Fault, LadderData, ShotColumn, ShotFile, Standing } from '@leeway/contract';
+import { capital, type Difference, optionWords, type Units, wholeLength } from '@leeway/engine';
 import { ballsWords, dateWords } from '../shell/words.ts';
 import type { Rung } from './rungs.ts';
+import type { Change, DayCount } from './seen.ts';
 
 /** The words of the Carries page. */
 export const CARRIES = {
@@ -38,6 +39,12 @@ export const CARRIES = {
   fitFailed: 'The balls could not be fitted. They are kept; try again, or look whether their clubs carry.',
   fitted: 'Fitted.',
   plan: 'Plan with these',
+  above: 'From above. Dots are good strikes, rings mishits; each line holds that many balls in 100.',
+  aboveTwo: 'From above. Dots and rings are the later day, crosses the earlier; the lines are of all balls.',
+  before: 'Before',
+  after: 'After',
+  noDay: 'choose a day',
+  asMeasured: 'As measured on each day, not moved to one air and wind.',
   hit: 'Ball by ball',
   hitWhy: 'On the range, with a tablet or a phone: keyed as they land, kept at once.',
   hitSession: 'Hit a session',
@@ -162,3 +169,61 @@ export const carryOf = (club: string, swing: string): string => `Carry of ${club
 export const clubNumber = (i: number): string => `Club ${i + 1}`;
 export const fittingWords = ({ state }: Standing): string =>
   state === 'waiting' ? 'Waiting for the work before it.' : CARRIES.fitting;
+
+type Entry = NonNullable<NonNullable<LadderData['fitted']>['ladder']>['entries'][number];
+/** Half of the middle eight tenths of a normal, in standard deviations. */
+const EIGHT_TENTHS = 1.2816;
+
+/** "157 yd, sure to ±2 · 8 in 10 carry 146 · good strikes within 18 deep and 20 wide · all balls 151 · 46 balls, 4 mishit". */
+export function figuresLine(
+  rung: Rung,
+  entry: Entry | undefined,
+  balls: number,
+  mishits: number,
+  units: Units,
+): string {
+  const whole = (m: number): number => wholeLength(m, units);
+  const hit = `${ballsWords(balls)}, ${mishits} mishit`;
+  if (entry === undefined) return `${whole(rung.carryM)} ${units}, not yet fitted · ${hit}`;
+  const wideM = 2 * EIGHT_TENTHS * entry.carryM.mean * Math.sin((entry.directionSdDeg.mean * Math.PI) / 180);
+  const deepM = 2 * EIGHT_TENTHS * entry.sdAlongM.mean;
+  return [
+    `${whole(entry.carryM.mean)} ${units}, sure to ${sureWords(entry.carryM.se, units)}`,
+    `8 in 10 carry ${whole(entry.eightInTenCarryM)}`,
+    `8 in 10 good strikes within ${whole(deepM)} deep, ${whole(wideM)} wide`,
+    `all balls ${whole(entry.allBallsMeanM)}`,
+    hit,
+  ].join(' · ');
+}
+
+export const sidelessWords = (n: number): string =>
+  `${ballsWords(n)} without a side ${n === 1 ? 'is' : 'are'} not drawn.`;
+
+/** What changed between two days: the two counts, then carry and line. */
+export function changeWords({ before, after, carryM, sideM }: Change, units: Units): readonly string[] {
+  const day = ({ date, balls, mishits, goodCarryM }: DayCount): string => {
+    const good = goodCarryM === undefined ? '' : `, good strikes ${wholeLength(goodCarryM, units)} ${units}`;
+    return `${dateWords(date)}: ${ballsWords(balls)}, ${mishits} mishit${good}.`;
+  };
+  const counts = [day(before), day(after)];
+  if (carryM === undefined) return [...counts, TOO_FEW];
+  const lines = [...counts, `Carry: ${differenceWords(carryM, ['longer', 'shorter'], units)}`];
+  return sideM === undefined
+    ? lines
+    : [...lines, `Line: ${differenceWords(sideM, ['further right', 'further left'], units)}`];
+}
+
+const TOO_FEW = 'Too few good strikes on one of the days to tell a change from chance: four on each are the least.';
+
+function differenceWords(
+  { mean, lo80, hi80, beyondChance }: Difference,
+  [more, less]: readonly [string, string],
+  units: Units,
+): string {
+  const sign = mean < 0 ? -1 : 1;
+  const [from, to] = (sign > 0 ? [lo80, hi80] : [-hi80, -lo80]).map((m) => wholeLength(m, units));
+  const by = wholeLength(Math.abs(mean), units);
+  const figure = (n: number): string => String(n).replace('-', '−');
+  const what = by === 0 ? 'as before' : `${by} ${units} ${sign > 0 ? more : less}`;
+  return `${what}, four times in five from ${figure(from ?? 0)} to ${figure(to ?? 0)}. ${beyondChance ? 'More than chance.' : 'May be chance.'}`;
+}
