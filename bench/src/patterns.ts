@@ -1,7 +1,8 @@
 /** How true the fitted patterns are, on players whose truth is known: `npm run bench:patterns`, or with a number of players. */
-import { STRAYS, USUAL, virtualBalls, virtualPlayer, type World } from '@leeway/demo';
+import { type Changes, STRAYS, USUAL, virtualBalls, virtualPlayer, type World } from '@leeway/demo';
 import { fitSwings, randomFrom, withBall } from '@leeway/engine';
 import { type ApproachScore, scoreApproaches } from './approachScores.ts';
+import { scoreSessions } from './sessionScores.ts';
 import { scorePatterns, type Scores } from './patternScores.ts';
 import { cpuMs, median } from './cpu.ts';
 
@@ -46,6 +47,32 @@ for (const overYd of [0, 5, 10]) {
   out(
     `  ${'plain mean of marks'.padEnd(22)} mean ${s.plainMean.biasYd.toFixed(2)}, root mean square ${s.plainMean.rmsYd.toFixed(2)}`,
   );
+}
+
+const STILL = { perYear: 0, wanders: 0, day: 0 };
+const changing: readonly (Changes & { readonly approaches?: number })[] = [
+  { ...STILL, name: 'a swing that stays' },
+  { ...STILL, name: 'one that wanders 3 % in a year and 1 % from day to day', wanders: 0.03, day: 0.01 },
+  { ...STILL, name: 'one that loses 6 % in a year', perYear: -0.06, day: 0.01 },
+  { ...STILL, name: 'range balls that go 93 %, nothing else hit', day: 0.01, rangeBall: 0.93 },
+  {
+    ...STILL,
+    name: 'the same, and 15 greens hit with each of three clubs',
+    day: 0.01,
+    rangeBall: 0.93,
+    approaches: 15,
+  },
+];
+for (const changes of changing) {
+  const s = scoreSessions(Math.ceil(players / 4), changes, changes.approaches ?? 0, 11);
+  out(`five days over a year, six balls a club on each: ${changes.name}; error of the carry now, yd:`);
+  for (const [words, x] of [
+    ['all balls alike', s.alike],
+    ['days and balls known', s.known],
+  ] as const)
+    out(
+      `  ${words.padEnd(22)} mean ${x.biasYd.toFixed(2)}, root mean square ${x.rmsYd.toFixed(2)}, truths in 80: ${percent(x.covered80)}`,
+    );
 }
 
 const random = randomFrom(3);

@@ -162,6 +162,27 @@ describe('leeway carries', () => {
     expect(out).toMatch(/^ {2}7i: says 164, carries 1\d\d to 1\d\d, most likely 1[45]\d: too long$/m);
   });
 
+  it('joins range balls of old days with own balls of now, and tells what it learnt of both', async () => {
+    const dated = (text: string, ball: string, date: string, times: number): string =>
+      text
+        .trim()
+        .split('\n')
+        .slice(1)
+        .map((row) => row.replace(/,([\d.]+),/, (_, c) => `,${(Number(c) * times).toFixed(1)},`) + `,${ball},${date}`)
+        .join('\n');
+    const rows = `${dated(shotsOf(12), 'range', '2025-06-01', 0.9)}\n${dated(shotsOf(12, 5), 'own', '2026-05-20', 1)}\n`;
+    const shots = await file('s.csv', `Club,Carry (yd),Side (yd),Ball,Date\n${rows}`);
+    const { rangeBallFactor, days, entries } = parsed((await run(shots, '--handicap', '14', '--json')).out);
+    expect(rangeBallFactor?.mean).toBeLessThan(0.97);
+    expect(days?.map((d) => [d.ageDays, d.rangeBall, d.balls])).toEqual([
+      [353, true, 60],
+      [0, false, 60],
+    ]);
+    expect(Math.abs((entries.find((e) => e.club === '7i')?.carryM.mean ?? 0) - 145 * 0.9144)).toBeLessThan(6);
+    const { out } = await run(shots, '--handicap', '14');
+    expect(out).toMatch(/^Days and balls\n {2}range balls go 9\d % of the own ball, \d\d % to \d\d+ % at 8 in 10/m);
+  });
+
   it('counts a session given twice once', async () => {
     const one = await file('h.csv', shotsOf(9));
     const two = await file('i.csv', shotsOf(9));

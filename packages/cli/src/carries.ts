@@ -1,6 +1,7 @@
 import { CARRIES_VERSION, type Fault, readPlayer } from '@leeway/contract';
 import { ladderScene, type LadderGap, type Rung } from '@leeway/chart';
 import {
+  apartOf,
   carryEntry,
   type CarryEntry,
   type CarryGap,
@@ -18,6 +19,7 @@ import {
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
 import { carriesText } from './carriesText.ts';
+import { occasionsTold } from './occasionLines.ts';
 import { DATA_OPTION } from './data.ts';
 import { drawn, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
 import { writeBeside } from './files.ts';
@@ -73,6 +75,7 @@ async function runCarries(given: Given, io: Io): Promise<number> {
   const entries = fits
     .map((s): CarryEntry => carryEntry(s, claimedOf(player, s.club, s.swing)))
     .toSorted((a, b) => b.carryM.mean - a.carryM.mean);
+  const apart = apartOf(player, fits);
   const odd = oddClubs(player, fits, given.words[0] ?? '', units);
   tell(odd, io);
   const path = given.text('patterns');
@@ -109,9 +112,17 @@ async function runCarries(given: Given, io: Io): Promise<number> {
     io.err(`${out}: written\n`);
   }
   if (given.flag('json')) {
-    const document = { version: CARRIES_VERSION, entries, gaps, faults: [...input.faults, ...odd] };
+    const told = occasionsTold(fits[0]?.occasions);
+    const document = {
+      version: CARRIES_VERSION,
+      entries,
+      gaps,
+      ...(apart.length > 0 && { apart: [...apart] }),
+      ...told,
+      faults: [...input.faults, ...odd],
+    };
     io.out(`${JSON.stringify(document)}\n`);
-  } else io.out(carriesText(player, entries, gaps, units));
+  } else io.out(carriesText(player, entries, gaps, units, { apart, occasions: fits[0]?.occasions }));
   return 0;
 }
 
@@ -127,7 +138,7 @@ function rungOf(entry: CarryEntry, fits: readonly SwingFit[]): Rung {
     carryM: carryM.mean,
     lo80M: carryM.lo80,
     hi80M: carryM.hi80,
-    balls: (own?.balls ?? []).map((b, i) => ({ carryM: b.carryM, mishit: (chances[i] ?? 0) > 0.5 })),
+    balls: (own?.now ?? []).map((b, i) => ({ carryM: b.carryM, mishit: (chances[i] ?? 0) > 0.5 })),
     ...(claimedM === undefined ? {} : { claimedM }),
   };
 }

@@ -1,13 +1,16 @@
 import {
+  type Apart,
   type CarryEntry,
   type CarryGap,
   enough,
   handicapIndexOf,
   isFullSwing,
+  type Occasions,
   onCourseOf,
   type PlayerFile,
   YARD_M,
 } from '@leeway/engine';
+import { apartLines, occasionLines } from './occasionLines.ts';
 import type { Units } from './quantities.ts';
 
 /** The table of carries as a coach reads it: longest first, figures in whole yards or metres, with what each column means below. */
@@ -16,6 +19,7 @@ export function carriesText(
   entries: readonly CarryEntry[],
   gaps: readonly CarryGap[],
   units: Units,
+  { apart, occasions }: { readonly apart: readonly Apart[]; readonly occasions: Occasions | undefined },
 ): string {
   const unitM = units === 'm' ? 1 : YARD_M;
   const whole = (m: number): string => (m / unitM).toFixed(0);
@@ -42,6 +46,8 @@ export function carriesText(
     ...aligned([head, ...rows]),
     '',
     ...claimLines(entries, whole),
+    ...apartLines(apart, entries, whole),
+    ...occasionLines(occasions),
     ...gapLines(gaps, whole, word),
     nextLine(player, entries, unitM),
     '',

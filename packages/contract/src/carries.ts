@@ -5,6 +5,8 @@ export const CARRIES_VERSION = 1;
 
 const interval = z.strictObject({ mean: z.number(), lo80: z.number(), hi80: z.number() });
 
+const counted = interval.extend({ n: z.int().min(0) });
+
 /** What `leeway carries --json` prints. Metres and degrees on the reference day; intervals are credible intervals of the good strike's mean. */
 export const carriesSchema = z.strictObject({
   version: z.literal(CARRIES_VERSION),
@@ -33,6 +35,14 @@ export const carriesSchema = z.strictObject({
   gaps: z.array(
     z.strictObject({ fromM: z.number(), toM: z.number(), missingM: z.number(), ways: z.array(z.string()) }),
   ),
+  /** What range and course say alone, of swings hit on both. */
+  apart: z.array(z.strictObject({ club: z.string(), swing: z.string(), rangeM: counted, courseM: counted })).optional(),
+  /** How far a range ball goes of the own ball, where range balls were hit. */
+  rangeBallFactor: interval.optional(),
+  /** Days of balls: how far they went of what the player's own ball goes now. */
+  days: z
+    .array(z.strictObject({ ageDays: z.number().min(0), rangeBall: z.boolean(), balls: z.int(), ofNow: interval }))
+    .optional(),
   faults: z.array(
     z.strictObject({
       code: z.string(),

@@ -46,6 +46,8 @@ export {
 } from './player/enough.ts';
 export * from './player/sessionOrder.ts';
 export * from './player/tiring.ts';
+export { type Occasion, type Occasions } from './player/occasions.ts';
+export { type Apart, apartOf } from './player/apart.ts';
 export * from './player/outOfPlace.ts';
 export * from './math/random.ts';
 export * from './choice/doubt.ts';
@@ -82,7 +84,6 @@ export * from './flight/strike.ts';
 export * from './day/day.ts';
 export * from './day/possible.ts';
 export * from './day/normalise.ts';
-export * from './day/rangeBall.ts';
 export * from './day/todaysNumber.ts';
 export * from './day/printedNumber.ts';
 export * from './ledger/account.ts';

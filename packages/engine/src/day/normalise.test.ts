@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { launchFamily } from '../flight/family.ts';
 import { airOf, CALM, type Day, REFERENCE, stationHpa } from './day.ts';
 import { moveShot, type PlayedIn, REFERENCE_CONDITIONS } from './normalise.ts';
-import { ballFactor } from './rangeBall.ts';
 
 const shots = fc.record({
   alongM: fc.double({ min: 60, max: 150, noNaN: true }),
@@ -82,14 +81,6 @@ describe('a measured shot on the reference day', () => {
 });
 
 describe('range balls', () => {
-  test('without marks they are as the player’s own, give or take 5 %; marks pull and narrow', () => {
-    expect(ballFactor([])).toEqual({ factor: 1, seLog: 0.05, marks: 0 });
-    const learnt = ballFactor(Array.from({ length: 12 }, () => ({ rangeCarryM: 93, ownCarryM: 100 })));
-    expect(learnt.factor).toBeGreaterThan(0.93);
-    expect(learnt.factor).toBeLessThan(0.94);
-    expect(learnt.seLog).toBeLessThan(0.02);
-  });
-
   test('a carry with them is the player’s own ball’s, shorter by the factor', () => {
     const range: PlayedIn = { ...REFERENCE_CONDITIONS, ballFactor: 0.93 };
     const stored = moveShot({ alongM: 130.2, acrossM: 0 }, launchFamily(34), 34, range, REFERENCE_CONDITIONS);

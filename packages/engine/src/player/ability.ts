@@ -1,5 +1,5 @@
 import type { Ball, CourseAdds, Unseen } from '../stats/ball.ts';
-import { meanOf, sdOf } from '../stats/sample.ts';
+import { meanOf, sdOf, widened } from '../stats/sample.ts';
 import {
   type Belief,
   beliefIn,
@@ -9,10 +9,12 @@ import {
   type Seen,
   type TwoPartFit,
 } from '../stats/twoPart.ts';
+import { LOG_CARRY } from '../stats/twoPartModel.ts';
 import { Bag } from './bag.ts';
 import { clubKey, isFullSwing, readClub, swingKey } from './club.ts';
 import type { OnCourse, StoredFit, StoredPattern } from './file.ts';
 import type { KnownCarry } from './ladder.ts';
+import { movedToNow, type Occasions, occasionsOf } from './occasions.ts';
 import { partsOf } from './pattern.ts';
 import { factorsOf, onCourseOf, type Level } from './prior.ts';
 
@@ -32,6 +34,12 @@ export interface SwingFit extends SwingBalls {
   /** What the rest of the bag made likely before these balls, and the peaks that the fit was found at: for taking in one more. */
   readonly priors: FigurePriors;
   readonly tops: Belief['tops'];
+  /** The balls as they count: as they would have gone now, with the player's own ball. */
+  readonly now: readonly Ball[];
+  /** What days and kinds of ball did to the carries of the bag; absent when no ball tells its day or kind. */
+  readonly occasions?: Occasions;
+  /** The place of the swing among those that `occasions` was found from. */
+  readonly place: number;
 }
 
 /** Times that what each swing's balls say is told to the others, and the points that a belief is weighed by on the way. */
@@ -53,7 +61,12 @@ export function fitSwings(
     const own = swings.findIndex((s) => isSame(s, c));
     bag.tellCarry(own >= 0 ? own : swings.length + elsewhere.indexOf(c), c.carryM, c.seLog);
   }
-  const seen = swings.map((s) => seenOf(level, s));
+  const asHit = swings.map((s) => seenOf(level, s));
+  const occasions = occasionsOf(
+    level,
+    swings.map((s, k) => ({ ...s, ...asHit[k]! })),
+  );
+  const seen = occasions === undefined ? asHit : asHit.map((s) => movedToNow(s, occasions));
   const tops: (Belief['tops'] | undefined)[] = swings.map(() => undefined);
   for (let round = 0; round < ROUNDS; round++) {
     const priors = bag.priors();
@@ -69,19 +82,35 @@ export function fitSwings(
     });
   }
   const priors = bag.priors();
-  return swings.map((s, k): SwingFit => fitted(s, seen[k]!, priors[k]!, tops[k]));
+  return swings.map((s, place): SwingFit =>
+    fitted(s, seen[place]!, priors[place]!, tops[place], { place, ...(occasions && { occasions }) }),
+  );
 }
 
-function fitted(s: SwingBalls, seen: Seen, priors: FigurePriors, from: Belief['tops'] | undefined): SwingFit {
+function fitted(
+  s: SwingBalls,
+  seen: Seen,
+  priors: FigurePriors,
+  from: Belief['tops'] | undefined,
+  among: Pick<SwingFit, 'place' | 'occasions'>,
+): SwingFit {
   const { sample, tops } = beliefIn(seen, priors, undefined, from);
-  return { ...s, fit: fitOf(seen, sample), priors, tops };
+  const width = among.occasions?.widths[among.place] ?? 1;
+  return {
+    ...s,
+    fit: fitOf(seen, width > 1 ? widened(sample, LOG_CARRY, width) : sample),
+    now: seen.balls,
+    priors,
+    tops,
+    ...among,
+  };
 }
 
 /**
  * A swing with one more ball, on what the other clubs made likely: for a session as it is hit. The other clubs learn of the ball when the bag is fitted again.
  */
 export function withBall(level: Level & { readonly onCourse?: OnCourse }, s: SwingFit, ball: Ball): SwingFit {
-  const { club, swing, loftDeg, unseen, priors, tops } = s;
+  const { club, swing, loftDeg, unseen, priors, tops, place, occasions } = s;
   const balls: SwingBalls = {
     club,
     swing,
@@ -89,10 +118,13 @@ export function withBall(level: Level & { readonly onCourse?: OnCourse }, s: Swi
     ...(loftDeg === undefined ? {} : { loftDeg }),
     ...(unseen === undefined ? {} : { unseen }),
   };
-  return fitted(balls, seenOf(level, balls), priors, tops);
+  const seen = seenOf(level, balls);
+  const now = occasions === undefined ? seen : movedToNow(seen, occasions);
+  return fitted(balls, now, priors, tops, { place, ...(occasions && { occasions }) });
 }
 
-function seenOf(level: Level & { readonly onCourse?: OnCourse }, s: SwingBalls): Seen {
+/** What was seen of a swing, with what the course adds at the level. */
+export function seenOf(level: Level & { readonly onCourse?: OnCourse }, s: SwingBalls): Seen {
   const adds = onCourseOf(level);
   const course: CourseAdds = {
     distanceShare: adds.distanceSdPct / 100,

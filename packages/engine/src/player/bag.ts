@@ -75,6 +75,11 @@ export class Bag {
     return this.swings.map((s) => Math.log(prior * carryRatio(s.club, s.swing, sevenM, s.loftDeg)));
   }
 
+  /** Logarithms of the carries before a ball is hit: means, and how they vary together. */
+  carries(): { readonly means: readonly number[]; readonly covariance: readonly (readonly number[])[] } {
+    return { means: this.fields.get(LOG_CARRY)!.means, covariance: covariance(this.swings, LOG_CARRY) };
+  }
+
   /** Adds a carry that is known from elsewhere. */
   tellCarry(k: number, carryM: number, sdLog: number): void {
     this.fields.get(LOG_CARRY)!.tell(k, { mean: Math.log(carryM), sd: sdLog });

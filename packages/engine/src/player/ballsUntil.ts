@@ -2,7 +2,7 @@ import { normalQuantile } from '../math/normal.ts';
 
 export const Z95 = normalQuantile(0.975);
 /** A good strike among doubtful ones tells this much of a certain one, about. */
-const INFORMATION = 0.85;
+export const INFORMATION = 0.85;
 
 /** What one ball tells of a carry, as a precision: (1 - mishits) x .85 / sd^2. */
 export const ballPrecision = (sdM: number, mishitShare: number): number => ((1 - mishitShare) * INFORMATION) / sdM ** 2;

@@ -44,7 +44,7 @@ export interface CarryGap {
 }
 
 /** 80 in 100, by the cuts of the belief. */
-const interval = (mean: number, { cuts }: Estimate): Interval => ({ mean, lo80: cuts[1]!, hi80: cuts[5]! });
+export const interval = (mean: number, { cuts }: Estimate): Interval => ({ mean, lo80: cuts[1]!, hi80: cuts[5]! });
 
 /** Carries are asked to be known to within this, 95 in 100: two yards. */
 const WITHIN_M = 2 * 0.9144;

@@ -9,6 +9,10 @@ export interface Ball {
   readonly counts?: number;
   /** Hit on a course, where lie and judgement add their part. */
   readonly onCourse?: boolean;
+  /** Days that it was hit before the player's newest ball; nothing when its day is not known. */
+  readonly ageDays?: number;
+  /** A ball of the range, which does not go as far as the player's own. */
+  readonly rangeBall?: boolean;
   /** Known only because it came down in here: balls that did not are not on record. */
   readonly seenIn?: Window;
 }
@@ -26,6 +30,7 @@ export interface Unseen {
   readonly window: Window;
   readonly side: 'short' | 'long' | 'left' | 'right' | 'away';
   readonly counts?: number;
+  readonly ageDays?: number;
 }
 
 /** What the course adds to the swing: a spread of length (share of the carry, in quadrature) and a share of mishits. */

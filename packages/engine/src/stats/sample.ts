@@ -22,6 +22,14 @@ export function sdOf(sample: Sample, figure: number, mean = meanOf(sample, figur
   );
 }
 
+/** The same sample with a figure spread `times` as wide about its mean. */
+export function widened(sample: Sample, figure: number, times: number): Sample {
+  const mean = meanOf(sample, figure);
+  const x = sample.x.slice();
+  for (let i = figure; i < x.length; i += sample.figures) x[i] = mean + times * (x[i]! - mean);
+  return { ...sample, x };
+}
+
 /** The figure below which these shares of the weight lie (rising), linear between the middles of the points. */
 export function quantilesOf(sample: Sample, figure: number, shares: readonly number[]): readonly number[] {
   const n = sample.weights.length;

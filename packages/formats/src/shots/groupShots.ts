@@ -1,5 +1,6 @@
 import type { Fault, ShotRow } from '@leeway/contract';
 import { clubKey, RAD_PER_DEG, readClub, swingKey, type Ball, type ClubInBag, type SwingBalls } from '@leeway/engine';
+import { agesOf } from './dates.ts';
 import { type OnReferenceDay, onReferenceDay } from './referenceDay.ts';
 
 /** The loft of a club whose name says nothing. */
@@ -23,14 +24,17 @@ export function groupShots(
     else group.push(row);
   }
   const clubNames = namesBy(rows, (r) => r.club, clubKey);
-  const swings = [...groups.values()].map((group) => swingOf(group, bag, clubNames));
-  return { swings, faults: [...puttFaults(putts), ...unknownClubs(rows)] };
+  const { agesDays, faults } = agesOf(rows);
+  const ages = new Map(rows.map((row, i) => [row, agesDays[i]]));
+  const swings = [...groups.values()].map((group) => swingOf(group, bag, clubNames, ages));
+  return { swings, faults: [...puttFaults(putts), ...unknownClubs(rows), ...faults] };
 }
 
 function swingOf(
   group: readonly ShotRow[],
   bag: readonly ClubInBag[],
   clubNames: ReadonlyMap<string, string>,
+  agesDays: ReadonlyMap<ShotRow, number | undefined>,
 ): SwingBalls {
   const key = clubKey(group[0]?.club ?? '');
   const owned = bag.find((c) => clubKey(c.name) === key);
@@ -40,12 +44,21 @@ function swingOf(
   return {
     club: owned?.name ?? clubNames.get(key) ?? key,
     swing: listed ?? namesBy(group, (r) => r.swing, swingKey).get(swing) ?? swing,
-    balls: group.map((row) =>
-      ballOf(onReferenceDay(row, owned?.loftDeg ?? readClub(row.club)?.loftDeg ?? MID_IRON_DEG)),
-    ),
+    balls: group.map((row): Ball => {
+      const ageDays = agesDays.get(row);
+      return {
+        ...ballOf(onReferenceDay(row, owned?.loftDeg ?? readClub(row.club)?.loftDeg ?? MID_IRON_DEG)),
+        ...(ageDays === undefined ? {} : { ageDays }),
+        ...(isRangeBall(row) ? { rangeBall: true } : {}),
+      };
+    }),
     ...loft,
   };
 }
+
+/** Whether a row says that a ball of the range was hit. */
+export const isRangeBall = ({ readings: { ball } }: ShotRow): boolean =>
+  typeof ball === 'string' && /range/i.test(ball);
 
 /** A ball's direction is known when its side was, and lies within its carry: sin(direction) = side / carry. */
 export function ballOf({ carryM, sideM, seCarryM, seDirectionDeg }: OnReferenceDay): Ball {

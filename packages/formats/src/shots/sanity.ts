@@ -1,6 +1,7 @@
 import type { Fault, ShotColumn, ShotReading, ShotReadings, ShotRow } from '@leeway/contract';
 import { rankCorrelation, YARD_M } from '@leeway/engine';
 import type { Layout } from './layout.ts';
+import { isRangeBall } from './groupShots.ts';
 import { tellsTheDay } from './referenceDay.ts';
 
 /** What golf balls do: outside it a reading is told, and kept, since missed and topped shots are real. In SI and degrees. */
@@ -96,10 +97,15 @@ export function notesOnFile(
         'their carries are not corrected for the wind',
       ),
     );
-  const range = rows.filter((r) => typeof r.readings.ball === 'string' && /range/i.test(r.readings.ball)).length;
+  const range = rows.filter(isRangeBall).length;
   if (range > 0)
     notes.push(
-      note('range-balls', `${range} range balls`, 'the balls that are played', 'carries are kept as measured'),
+      note(
+        'range-balls',
+        `${range} range balls`,
+        'the balls that are played',
+        'their carries are joined with those of own balls by a factor that both teach, 1 give or take 5 % without',
+      ),
     );
   if (!layout.at.has('side'))
     notes.push(

@@ -7,7 +7,13 @@ const session = (day: object) => ({ date: '2026-05-14', purpose: 'range' as cons
 
 test('what a session tells of the day stands for its shots, unless a row tells otherwise', () => {
   const told = session({ temperatureC: 5, windMps: 4, windFromDeg: 0 });
-  expect(ballOf(shot(130), told).readings).toEqual({ temperature: 5, 'wind speed': 4, 'wind from': 0, bearing: 0 });
+  expect(ballOf(shot(130), told).readings).toEqual({
+    date: '2026-05-14',
+    temperature: 5,
+    'wind speed': 4,
+    'wind from': 0,
+    bearing: 0,
+  });
   expect(ballOf({ ...shot(130), readings: { temperature: 12 } }, told).readings['temperature']).toBe(12);
   expect(ballOf(shot(130)).readings).toEqual({});
 });
@@ -25,8 +31,14 @@ test('balls hit into a wind are fitted as longer than they flew that day, and do
 
 test('a wind told from the line of aim needs no bearing: only its angle to the line moves a ball', () => {
   const told = { date: '2026-05-14', purpose: 'gapping' as const, lineWind: { speedMps: 4, fromDeg: 270 } };
-  expect(ballOf(shot(130), told).readings).toEqual({ 'wind speed': 4, 'wind from': 270, bearing: 0 });
+  expect(ballOf(shot(130), told).readings).toEqual({
+    date: '2026-05-14',
+    'wind speed': 4,
+    'wind from': 270,
+    bearing: 0,
+  });
   expect(ballOf(shot(130), { ...told, bearingDeg: 200 }).readings).toEqual({
+    date: '2026-05-14',
     'wind speed': 4,
     'wind from': 110,
     bearing: 200,

@@ -49,10 +49,11 @@ export const ballOf = ({ club, swing, carryM, sideM, readings = {} }: StoredShot
 });
 
 /** What a session tells of all its shots, as columns of theirs would. */
-function toldBy({ day = {}, bearingDeg, altitudeM, ball, lineWind }: Session): KeptBall['readings'] {
+function toldBy({ date, day = {}, bearingDeg, altitudeM, ball, lineWind }: Session): KeptBall['readings'] {
   // only the wind's angle to the line moves a ball, so a line of unknown bearing may stand for north
   const line = bearingDeg ?? (lineWind === undefined ? undefined : 0);
   const told = {
+    date,
     temperature: day.temperatureC,
     'wind speed': lineWind?.speedMps ?? day.windMps,
     'wind from': lineWind === undefined ? day.windFromDeg : ((line ?? 0) + lineWind.fromDeg) % 360,
