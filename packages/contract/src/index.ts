@@ -12,6 +12,7 @@ export * from './planDocument.ts';
 export * from './ledger.ts';
 export * from './round.ts';
 export * from './shotWords.ts';
+export * from './holeLine.ts';
 export * from './day.ts';
 export * from './fly.ts';
 export * from './stored/kinds.ts';

@@ -12,7 +12,7 @@ import {
   REFERENCE,
   type RulesInForce,
   type ShownStroke,
-  standardError,
+  type Nudge,
   type TodaysNumber,
   type Units,
   wordBecause,
@@ -58,8 +58,26 @@ export function planDocument(
     player: { name: heading.player },
     ...rulesOf(plans[0]?.solution.ground.rules ?? {}),
     ...(heading.bag === undefined ? {} : { bag: bagDocument(heading.bag) }),
-    ...(plans.length > 1 ? { round: roundOf(plans) } : {}),
+    ...(plans.length > 1 ? { round: roundDocument(plans.map(roundPart)) } : {}),
     holes,
+  };
+}
+
+/** Holes that were planned one by one, as one document of a round. */
+export function roundPlan(
+  holes: readonly { readonly plan: HoleDocument; readonly part: RoundPart }[],
+  heading: Pick<PlanHeading, 'player' | 'course' | 'attribution'>,
+  day: PlanDocument['day'],
+): PlanDocument {
+  const { course, attribution, player } = heading;
+  return {
+    version: PLAN_VERSION,
+    ...(course === undefined ? {} : { course }),
+    ...(attribution === undefined ? {} : { attribution }),
+    day,
+    player: { name: player },
+    round: roundDocument(holes.map(({ part }) => part)),
+    holes: holes.map(({ plan }) => plan),
   };
 }
 
@@ -88,21 +106,33 @@ const bagDocument = ({ carriedStrokes, worth, carry, leave }: BagPlan): NonNulla
   leave: [...leave],
 });
 
-function roundOf(plans: readonly HolePlan[]): NonNullable<PlanDocument['round']> {
-  const shots = plans.flatMap((plan) => plan.shots.map((shot) => shot.choice.answer));
-  const expected = plans.reduce((sum, plan) => sum + (plan.shots[0]?.choice.answer.strokes ?? 0), 0);
-  const [first] = shots;
-  const nudges = shots.flatMap((shown) => shown.nudges);
-  const se = standardError(nudges);
-  const base =
-    first === undefined
-      ? { se, balls: 0, lo80: expected, hi80: expected }
-      : doubtOf(expected, nudges, first.priced.option);
-  const balls = Math.min(...shots.map((shown) => shown.priced.option.doubt.balls));
+/** What one hole brings to a round: its par and strokes, what is doubtful of them, and the fewest balls that any of its shots leans on. */
+export interface RoundPart {
+  readonly par: number;
+  readonly expectedStrokes: number;
+  readonly nudges: readonly Nudge[];
+  readonly balls: number;
+}
+
+export function roundPart({ shots, solution }: HolePlan): RoundPart {
+  const shown = shots.map((shot) => shot.choice.answer);
   return {
-    par: plans.reduce((sum, plan) => sum + plan.solution.ground.par, 0),
+    par: solution.ground.par,
+    expectedStrokes: shown[0]?.strokes ?? 0,
+    nudges: shown.flatMap(({ nudges }) => nudges),
+    balls: Math.min(...shown.map(({ priced }) => priced.option.doubt.balls)),
+  };
+}
+
+/** Of all holes together. What two holes have in doubt alike adds up; what they do not, adds in squares. */
+export function roundDocument(parts: readonly RoundPart[]): NonNullable<PlanDocument['round']> {
+  const expected = parts.reduce((sum, part) => sum + part.expectedStrokes, 0);
+  const balls = parts.length === 0 ? 0 : Math.min(...parts.map((part) => part.balls));
+  const nudges = parts.flatMap((part) => part.nudges);
+  return {
+    par: parts.reduce((sum, part) => sum + part.par, 0),
     expectedStrokes: round(expected, STROKE_DECIMALS),
-    doubt: doubtDocument({ ...base, balls }),
+    doubt: doubtDocument(doubtOf(expected, nudges, { doubt: { balls } })),
   };
 }
 

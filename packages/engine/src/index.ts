@@ -17,6 +17,8 @@ export * from './ground/paint.ts';
 export * from './ground/boundary.ts';
 export * from './ground/par.ts';
 export * from './ground/flag.ts';
+export * from './ground/seenGreen.ts';
+export * from './ground/zone.ts';
 export * from './ground/mapped.ts';
 export * from './player/club.ts';
 export * from './player/file.ts';

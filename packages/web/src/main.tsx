@@ -19,6 +19,7 @@ const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   ground: () => import('./ground/open.tsx'),
   plan: planCode,
   session: () => import('./session/open.tsx'),
+  round: () => import('./round/open.tsx'),
 };
 
 /** The worker takes longest, so it is started first, and asked, while the page's own code comes. */

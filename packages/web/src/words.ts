@@ -60,6 +60,7 @@ export const WORDS = {
   straight: 'straight',
   youFirst: 'You first',
   keep: 'Keep',
+  wholeRound: 'Whole round',
   showAnswer: 'Show the answer',
   chooseHint: 'tap where a good strike should finish',
   moveFlag: 'Move the flag',

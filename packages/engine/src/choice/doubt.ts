@@ -82,7 +82,11 @@ export function standardError(nudges: readonly Nudge[]): number {
 }
 
 /** The doubt of expected strokes: four times in five the truth lies between `lo80` and `hi80`. */
-export function doubtOf(strokes: number, nudges: readonly Nudge[], option: Option): Doubt {
+export function doubtOf(
+  strokes: number,
+  nudges: readonly Nudge[],
+  option: { readonly doubt: Pick<Option['doubt'], 'balls'> },
+): Doubt {
   const se = standardError(nudges);
   return { se, balls: option.doubt.balls, lo80: strokes - EIGHTY * se, hi80: strokes + EIGHTY * se };
 }

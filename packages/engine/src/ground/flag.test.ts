@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { frameAt } from '../geometry/frame.ts';
 import type { PlanePoint } from '../quantity/points.ts';
 import { YARD_M } from '../quantity/units.ts';
-import { approachRad, pacedFlag, placeFlag } from './flag.ts';
+import { pacedFlag, placeFlag } from './flag.ts';
+import { approachRad } from './seenGreen.ts';
 
 const at = (eastM: number, northM: number): PlanePoint => ({ eastM, northM });
 const frame = frameAt({ lon: -30, lat: 47 });

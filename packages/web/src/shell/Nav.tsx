@@ -1,4 +1,4 @@
-import { HEAD_PAGES } from '../pages.ts';
+import { HEAD_PAGES, UNDER } from '../pages.ts';
 import { SpotMark } from '../view/Sign.tsx';
 import { hrefOf, page, player } from './place.ts';
 import { SHELL } from './words.ts';
@@ -16,7 +16,10 @@ export const Nav = () => (
     <ul>
       {HEAD_PAGES.map((name) => (
         <li key={name}>
-          <a href={hrefOf(name, player.value)} aria-current={name === page.value ? 'page' : undefined}>
+          <a
+            href={hrefOf(name, player.value)}
+            aria-current={name === page.value ? 'page' : name === UNDER[page.value] ? 'true' : undefined}
+          >
             {SHELL.pageNames[name]}
           </a>
         </li>

@@ -11,6 +11,7 @@ export const SHELL = {
     ground: 'Ground',
     plan: 'Plan',
     session: 'Session',
+    round: 'Round plan',
   } satisfies { readonly [P in PageName]: string },
   noPage: 'This page could not be had from the server. Load it again.',
   units: 'Units',

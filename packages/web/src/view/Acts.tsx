@@ -1,9 +1,11 @@
+import { hrefOf } from '../shell/place.ts';
 import type { Handle, PlanState } from '../state/plan.ts';
 import { sureShort, sureLong, WORDS } from '../words.ts';
 
 /** Moving flag and spot by a tap, and having them back. */
 export function Acts({ state }: { readonly state: PlanState }) {
   if (state.hole.value === undefined) return undefined;
+  const { ground, player } = state.open.value;
   const act = (which: Handle, words: string, first: boolean) => (
     <button
       type="button"
@@ -36,6 +38,9 @@ export function Acts({ state }: { readonly state: PlanState }) {
           >
             {WORDS.keep}
           </button>
+          <a class="act" href={hrefOf('round', player.id, { ground: ground.id })}>
+            {WORDS.wholeRound}
+          </a>
         </>
       )}
       {state.flagMoved.value ? (
