@@ -40,6 +40,10 @@ for (const { name, ...size } of SIZES) {
       await page.locator('[aria-controls=behind]').click();
       await expect(page.locator('.behind table')).toBeAttached({ timeout: 60_000 });
       await page.locator('.behind summary').click();
+      await page.getByRole('button', { name: 'chances of the score' }).click();
+      await expect(page.getByText(/^Par or better \d+ in 100, double or worse \d+\.$/)).toBeVisible({
+        timeout: 60_000,
+      });
       expect(await found(page)).toEqual([]);
       expect(told).toEqual([]);
     });

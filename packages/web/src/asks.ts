@@ -1,6 +1,6 @@
 import type { Placing, Scene, ShownWind } from '@leeway/chart';
 import type { HoleDocument, PlanDocument, ShelvedGround, ShelvedPlayer, ShotDocument } from '@leeway/contract';
-import type { Grade, PlanePoint, Polygon, Units, Wind } from '@leeway/engine';
+import type { Grade, PlanePoint, Polygon, Scores, Units, Wind } from '@leeway/engine';
 
 /** Opens a hole for a player: the plan from the tee, settled. */
 export interface OpenAsk {
@@ -63,6 +63,12 @@ export interface SpotAnswer {
   readonly costsMore: number;
 }
 
+/** Chances of the score on the hole, played on in the best way: with the choice, and with the second and third in the order of the document. */
+export interface ScoresAnswer {
+  readonly choice: Scores;
+  readonly others: readonly Scores[];
+}
+
 /** The plan as it stands, to be kept, with a place of its plane as one on the Earth. */
 export interface KeepAsk {
   readonly place?: PlanePoint;
@@ -121,6 +127,8 @@ export interface PlanDesk {
   spot(ask: SpotAsk): Promise<SpotAnswer | undefined>;
   /** What can be played from where a shot's ball lies. */
   options(ask: { readonly shot: number }): Promise<readonly Option[] | undefined>;
+  /** Plays thousands of holes; `'unknown'` where it is not known how many strokes are played already. */
+  scores(ask: { readonly shot: number }): Promise<ScoresAnswer | 'unknown' | undefined>;
   keep(ask: KeepAsk): Promise<KeepAnswer | undefined>;
   draw(ask: DrawAsk): Promise<Picture | undefined>;
   /** Draws the sheet of the shot that the hole is opened with before it is asked for, so that `draw` gives it at once. */

@@ -10,6 +10,7 @@ export function openDesk(): { readonly desk: PlanDesk; readonly close: () => voi
     moveFlag: (ask) => asker.ask('moveFlag', ask),
     spot: (ask) => asker.ask('spot', ask),
     options: (ask) => asker.ask('options', ask),
+    scores: (ask) => asker.ask('scores', ask),
     keep: (ask) => asker.ask('keep', ask),
     draw: (ask) => asker.ask('draw', ask),
     foresee: (ask) => asker.ask('foresee', ask),

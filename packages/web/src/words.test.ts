@@ -20,8 +20,8 @@ import {
   reasonsOf,
   spotLine,
   sumOf,
-  sureShort,
 } from './words.ts';
+import { scoresWords, settleWords, sureShort } from './sure/words.ts';
 import { dayWords, windAlong, windSaid, windSpeed } from './day/words.ts';
 
 const SOURCES = import.meta.dirname;
@@ -244,5 +244,28 @@ describe('other words', () => {
     expect(faultWords('the file does not read. ', true)).toBe(
       'The file does not read. The plan on this page is kept as it last stood.',
     );
+  });
+});
+
+describe('how sure', () => {
+  const plain = (words: string): string => words.replaceAll('\u2060', '');
+
+  it('says what would settle a close choice, and nothing where it is settled', () => {
+    expect(settleWords(shotOf())).toBe('');
+    const close = { ...shotOf(), wouldSettle: { club: '5I', swing: 'full', balls: 12 } };
+    expect(plain(settleWords(close))).toBe('A close choice: 12 more balls with the 5-iron, full, would settle it.');
+    const one = { ...close, wouldSettle: { ...close.wouldSettle, balls: 1 } };
+    expect(plain(settleWords(one))).toContain('1 more ball with');
+  });
+
+  it('tells the chances of the score with the choice and with those beside it', () => {
+    const [choice, second] = [
+      { parOrBetter: 0.432, doubleOrWorse: 0.151 },
+      { parOrBetter: 0.4, doubleOrWorse: 0.004 },
+    ];
+    expect(scoresWords(shotOf(), { choice, others: [second] }).map(plain)).toEqual([
+      'Par or better 43 in 100, double or worse 15.',
+      '9-iron, full: par or better 40 in 100, double or worse 1.',
+    ]);
   });
 });

@@ -1,6 +1,5 @@
 import {
   DRIFT_M,
-  evidenceWords,
   finishWords,
   fromWords,
   goesForFlag,
@@ -49,6 +48,9 @@ export const WORDS = {
   plainer: 'Plainer, and a tie',
   howSure: 'How sure',
   seeShots: 'see the shots behind it',
+  seeScores: 'chances of the score',
+  playing: 'Playing the hole some thousand times.',
+  noScores: 'Not known: the strokes before this shot are not told.',
   hideShots: 'put the shots away',
   fetching: 'Fetching the shots.',
   ballByBall: 'Ball by ball',
@@ -296,22 +298,6 @@ export const simplestOf = (shot: ShotDocument, units: Units): string | undefined
   shot.simplest === undefined
     ? undefined
     : `${WORDS.plainer}: ${strokeWords(shot.simplest, shot, units)}, ${strokesWords(shot.simplest.expectedStrokes)}.`;
-
-/** "sure to ±0.08"; nothing where no doubt is known. */
-const sureTo = ({ expectedStrokes, doubt }: ShotDocument): string =>
-  doubt.se > 0 ? `sure to ±${strokesWords(doubt.hi80 - expectedStrokes)}` : '';
-
-/** "41 balls, sure to ±0.04", short. */
-export const sureShort = (shot: ShotDocument): string =>
-  [shot.evidence === 'fitted' ? ballsWords(shot.doubt.balls) : 'no balls measured', sureTo(shot)]
-    .filter((part) => part !== '' && !(shot.evidence === 'stated' && part.startsWith('no balls')))
-    .join(', ');
-
-/** The same in full. */
-export const sureLong = (shot: ShotDocument): string => {
-  const sure = sureTo(shot);
-  return `${capital(evidenceWords(shot))}${sure === '' ? '' : `; ${sure}, four times in five`}.`;
-};
 
 export const endsEarlyWords = (why: string): string => `The plan ends here: ${why}.`;
 

@@ -11,7 +11,7 @@ import {
   type Wind,
 } from '@leeway/engine';
 import { batch, computed, effect, signal } from '@preact/signals';
-import type { Behind, FlagAsk, HoleAnswer, KeepAnswer, Option, PlanDesk, ShotAnswer } from '../asks.ts';
+import type { Behind, FlagAsk, HoleAnswer, KeepAnswer, Option, PlanDesk, ScoresAnswer, ShotAnswer } from '../asks.ts';
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
 import { openingShot, type SheetFormat, sheetOf } from '../opening.ts';
 import { summaryWords } from '../words.ts';
@@ -51,6 +51,8 @@ export class PlanState {
   readonly placing = signal<Handle | undefined>(undefined);
   /** The balls behind the shown shot, from when they are asked for. */
   readonly behind = signal<Behind | 'asked' | undefined>(undefined);
+  /** Chances of the score with the shown shot's choices, from when they are asked for. */
+  readonly scores = signal<ScoresAnswer | 'unknown' | 'asked' | undefined>(undefined);
   /** What is kept is shown, and can be added to. */
   readonly keeping = signal(false);
   readonly own: OwnSpot;
@@ -150,6 +152,7 @@ export class PlanState {
     if (index === this.index.value) return;
     batch(() => {
       this.index.value = index;
+      this.scores.value = undefined;
       this.behind.value = undefined;
       this.own.giveUp();
       this.first.again();
@@ -244,6 +247,18 @@ export class PlanState {
     }
   }
 
+  /** Asks for the chances of the score; what has changed meanwhile is not told of. */
+  async showScores(): Promise<void> {
+    this.scores.value = 'asked';
+    try {
+      const scores = await this.desk.scores({ shot: this.index.value });
+      if (this.scores.value === 'asked') this.scores.value = scores;
+    } catch (error) {
+      this.scores.value = undefined;
+      this.fail(error);
+    }
+  }
+
   hideBehind(): void {
     this.behind.value = undefined;
   }
@@ -262,6 +277,7 @@ export class PlanState {
     this.moves.drop();
     batch(() => {
       this.following.value = undefined;
+      this.scores.value = undefined;
       this.fault.value = undefined;
       this.placing.value = undefined;
       this.behind.value = undefined;
@@ -287,6 +303,7 @@ export class PlanState {
   }
 
   private settle(answer: HoleAnswer): void {
+    this.scores.value = undefined;
     this.hole.value = answer;
     this.following.value = undefined;
     this.index.value = Math.min(this.index.value, answer.plan.shots.length - 1);
@@ -304,6 +321,7 @@ export class PlanState {
         if (this.flagWasMoved.value || this.windWasTurned) this.say();
       } else {
         this.following.value = answer;
+        this.scores.value = undefined;
         this.edition.value++;
       }
     });

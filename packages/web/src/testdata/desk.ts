@@ -28,6 +28,7 @@ export class SlowDesk implements PlanDesk {
   readonly moveFlag: PlanDesk['moveFlag'] = (ask) => this.put('moveFlag', ask);
   readonly spot: PlanDesk['spot'] = (ask) => this.put('spot', ask);
   readonly options: PlanDesk['options'] = (ask) => this.put('options', ask);
+  readonly scores: PlanDesk['scores'] = (ask) => this.put('scores', ask);
   readonly keep: PlanDesk['keep'] = (ask) => this.put('keep', ask);
   readonly draw: PlanDesk['draw'] = (ask) => this.put('draw', ask);
   readonly foresee: PlanDesk['foresee'] = () => Promise.resolve(true);

@@ -1,6 +1,7 @@
 import { hrefOf } from '../shell/place.ts';
 import type { Handle, PlanState } from '../state/plan.ts';
-import { sureShort, sureLong, WORDS } from '../words.ts';
+import { scoresWords, settleWords, sureLong, sureShort } from '../sure/words.ts';
+import { WORDS } from '../words.ts';
 
 /** Moving flag and spot by a tap, and having them back. */
 export function Acts({ state }: { readonly state: PlanState }) {
@@ -68,12 +69,14 @@ export function Sure({ state }: { readonly state: PlanState }) {
   const shot = state.shot.value;
   if (shot === undefined) return undefined;
   const shown = state.behind.value !== undefined;
+  const settle = settleWords(shot);
   return (
     <section class="sure">
       <h3 class="unseen">{WORDS.howSure}</h3>
       <p class="small" title={sureLong(shot)}>
         {sureShort(shot)}
       </p>
+      {settle === '' ? undefined : <p class="small">{settle}</p>}
       {shot.evidence === 'fitted' ? (
         <button
           type="button"
@@ -84,7 +87,31 @@ export function Sure({ state }: { readonly state: PlanState }) {
         >
           {shown ? WORDS.hideShots : WORDS.seeShots}
         </button>
-      ) : undefined}
+      ) : undefined}{' '}
+      <ScoreChances state={state} />
     </section>
+  );
+}
+
+/** The chances of the score, once they are asked for. */
+function ScoreChances({ state }: { readonly state: PlanState }) {
+  const { scores, shot } = { scores: state.scores.value, shot: state.shot.value };
+  if (shot === undefined) return undefined;
+  if (scores === undefined)
+    return (
+      <button type="button" class="link" onClick={() => void state.showScores()}>
+        {WORDS.seeScores}
+      </button>
+    );
+  const lines =
+    scores === 'asked' ? [WORDS.playing] : scores === 'unknown' ? [WORDS.noScores] : scoresWords(shot, scores);
+  return (
+    <div role="status">
+      {lines.map((line) => (
+        <p key={line} class="small">
+          {line}
+        </p>
+      ))}
+    </div>
   );
 }

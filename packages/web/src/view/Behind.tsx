@@ -2,7 +2,8 @@ import type { Units } from '@leeway/engine';
 import type { Behind as Answer } from '../asks.ts';
 import { ballsDrawn } from '../plane/ballsDrawn.ts';
 import type { PlanState } from '../state/plan.ts';
-import { behindWords, dateWords, sideWords, sureLong, wholeLength, WORDS } from '../words.ts';
+import { behindWords, dateWords, sideWords, wholeLength, WORDS } from '../words.ts';
+import { sureLong } from '../sure/words.ts';
 
 interface Shown {
   readonly balls: Answer['balls'];

@@ -108,7 +108,13 @@ test('what can be played is listed, a club of the user’s own is priced where i
     if (JSON.stringify(option) === JSON.stringify(free?.option)) expect(own).toEqual(free);
   }
   await expect(desk.spot({ shot, spot, option: { club: '3-iron', swing: 'full' } }, turn)).rejects.toThrow('3-iron');
+  const scores = await desk.scores({ shot: 0 }, turn);
+  if (scores === undefined || scores === 'unknown') throw new Error('no scores');
+  expect(scores.others).toHaveLength(plan.shots[0]?.alternatives.length ?? -1);
+  for (const { parOrBetter, doubleOrWorse } of [scores.choice, ...scores.others])
+    expect(parOrBetter + doubleOrWorse).toBeLessThanOrEqual(1);
   const kept = await desk.keep({ place: flag }, turn);
+  expect(kept?.plan.holes[0]?.shots[0]?.scores?.parOrBetter).toBeCloseTo(scores.choice.parOrBetter, 3);
   expect(planSchema.parse(kept?.plan).holes[0]).toMatchObject({ hole: '5', expectedStrokes: plan.expectedStrokes });
   expect(kept?.plan.holes[0]?.shots[0]?.scores?.parOrBetter).toBeGreaterThan(0);
   const { lon, lat } = plan.flag;

@@ -71,6 +71,11 @@ export function planDesk({ fetched, draw, drawIndex }: Surroundings): Answerers<
       const { askOptions } = await import('./solving.ts');
       return askOptions(solved, shot);
     },
+    scores: async ({ shot }) => {
+      const solved = await open().solved();
+      const { askScores } = await import('./solving.ts');
+      return askScores(solved, shot);
+    },
     keep: async (ask) => {
       const solved = await open().solved();
       const { keepAnswer } = await import('./solving.ts');
