@@ -73,3 +73,44 @@ for (const size of [
     expect(told).toEqual([]);
   });
 }
+
+for (const size of [
+  { width: 390, height: 844 },
+  { width: 1280, height: 860 },
+]) {
+  test(`pitch marks and misses are kept, fitted with the balls, and taken back: ${size.width} px`, async ({ page }) => {
+    await page.setViewportSize(size);
+    const owner = await playerWithTwoSessions(page);
+    await page.goto(new URL(`/carries?player=${owner}`, leeway.address).href);
+    const marks = page.locator('form.marks');
+    await marks.getByLabel('Hit with').selectOption('7-iron, full');
+    const fill = async (values: { readonly [label: string]: string }): Promise<void> => {
+      for (const [label, value] of Object.entries(values)) await marks.getByLabel(label).fill(value);
+    };
+    await fill({ 'To the flag': '146', 'Green begins at': '150', 'Green ends at': '160', 'Green is wide': '26' });
+    await marks.getByRole('button', { name: 'Keep it' }).click();
+    await expect(marks.getByRole('alert')).toHaveText('It begins before the flag, ends after it, and has a width.');
+    await fill({ 'Green begins at': '132', 'Mark from the flag': '4', 'Mark to the side': '3' });
+    await marks.getByText('short', { exact: true }).click();
+    await marks.getByText('left', { exact: true }).click();
+    await isSound(page, size);
+    await picture(page, 'marks');
+    await marks.getByRole('button', { name: 'Keep it' }).click();
+    await expect(marks).toContainText('1 approach, 1 mark');
+    await fill({ 'To the flag': '150', 'Green begins at': '139', 'Green ends at': '165', 'Green is wide': '22' });
+    await marks.getByLabel('Found').selectOption('no mark: short');
+    await expect(marks.getByLabel('Mark from the flag')).toHaveCount(0);
+    await marks.getByRole('button', { name: 'Keep it' }).click();
+    await expect(marks).toContainText('2 approaches, 1 mark');
+    await page.getByRole('button', { name: 'Fit the new balls' }).click();
+    const row = page.getByRole('row', { name: /7-iron, full/ });
+    await expect(row).toContainText(/±\d/, { timeout: 60_000 });
+    await expect(row.getByRole('cell', { name: '37', exact: true })).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Fit the new balls' })).toHaveCount(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(marks).toContainText('1 approach, 1 mark');
+    await expect(page.getByRole('button', { name: 'Fit the new balls' })).toBeVisible();
+    await page.reload();
+    await expect(marks).toContainText('1 approach, 1 mark');
+  });
+}

@@ -29,6 +29,7 @@ export { idSchema } from './stored/words.ts';
 export { dateSchema } from './stored/words.ts';
 export type { Profile } from './stored/profile.ts';
 export type { Session } from './stored/session.ts';
+export type { Approach } from './stored/approach.ts';
 export type { StoredShot } from './stored/shot.ts';
 export type { FittedPatterns } from './stored/fitted.ts';
 export type { Errand } from './stored/errand.ts';

@@ -10,6 +10,7 @@ export * from './shots/readShots.ts';
 export * from './shots/sessions.ts';
 export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
+export { withApproaches } from './shots/approaches.ts';
 export * from './shots/headings.ts';
 export * from './round/playedHole.ts';
 export * from './round/ledgerOf.ts';

@@ -127,8 +127,10 @@ function patternMarks({ parts }: FromAbove, { inner, pxPerM, fromM, at }: Laid):
   return levels.flatMap(({ lines }, i): Mark[] => {
     const [balls, widthPx] = HELD[i] ?? [0, 1];
     const kept = lines.flatMap((l) => keepWhere(l, (q) => inRect(q, inner)));
+    const free = { left: inner.left + 30, top: inner.top + 10, right: inner.right - 12, bottom: inner.bottom - 26 };
     const foot = kept
       .flat()
+      .filter((p) => inRect(p, free))
       .reduce<Xy | undefined>((best, p) => (best && best.x + best.y > p.x + p.y ? best : p), undefined);
     const figure =
       foot === undefined ? [] : [{ ...words(`${balls}`, { x: foot.x, y: foot.y + 4 }, 'middle', true, 'contour') }];

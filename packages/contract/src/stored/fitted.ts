@@ -11,7 +11,7 @@ const form1 = z.strictObject({
     /** The profile that the priors were taken from. */
     profile: idSchema.exactOptional(),
     sessions: z.array(idSchema).max(5000),
-    /** Shots that were used. */
+    /** Shots and approaches that were used. */
     shots: z.array(idSchema).max(50_000),
     model: z.string().min(1).max(80),
   }),

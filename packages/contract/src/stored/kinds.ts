@@ -1,3 +1,4 @@
+import { approachForms, type Approach } from './approach.ts';
 import { courseForms, type StoredCourse } from './course.ts';
 import { errandForms, type Errand } from './errand.ts';
 import { fittedForms, type FittedPatterns } from './fitted.ts';
@@ -18,6 +19,7 @@ export interface Bodies {
   readonly profile: Profile;
   readonly session: Session;
   readonly shot: StoredShot;
+  readonly approach: Approach;
   readonly fitted: FittedPatterns;
   readonly plan: FrozenPlan;
   readonly note: Note;
@@ -44,6 +46,7 @@ export const KINDS: { readonly [K in Kind]: KindRule } = {
   profile: { forms: profileForms, of: 'player' },
   session: { forms: sessionForms, of: 'player' },
   shot: { forms: shotForms, of: 'player' },
+  approach: { forms: approachForms, of: 'player' },
   fitted: { forms: fittedForms, of: 'player' },
   plan: { forms: frozenPlanForms, of: 'player', frozen: 'until withdrawn' },
   note: { forms: noteForms, of: 'either' },

@@ -6,6 +6,7 @@ export const PLAYER_PATHS = {
   profiles: 'profile',
   sessions: 'session',
   shots: 'shot',
+  approaches: 'approach',
   patterns: 'fitted',
   plans: 'plan',
   notes: 'note',

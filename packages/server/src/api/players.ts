@@ -146,13 +146,13 @@ async function ladderOf(store: Store, owner: string): Promise<LadderData> {
   const [profile] = (await current(store, { owner, kind: 'profile' })).slice(-1);
   if (profile === undefined) throw notThere('player');
   const standing = await standingShots(store, owner);
-  const { sessions, shots } = standing;
+  const { sessions, shots, approaches } = standing;
   const [fit] = (await current(store, { owner, kind: 'fitted' })).slice(-1);
   const used = new Set(fit?.body.from.shots ?? []);
   const told = new Set(fit?.body.from.sessions ?? []);
   const same =
-    used.size === shots.length &&
-    shots.every(({ id }) => used.has(id)) &&
+    used.size === shots.length + approaches.length &&
+    [...shots, ...approaches].every(({ id }) => used.has(id)) &&
     sessionsOf(standing).every((id) => told.has(id));
   return {
     fitted:

@@ -37,10 +37,10 @@ const noPlayer = {
 async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: string): Promise<Read<object>> {
   const player = await storedPlayer(store, owner);
   if (player === undefined) return noPlayer;
-  const { sessions, shots } = await standingShots(store, owner);
+  const { sessions, shots, approaches } = await standingShots(store, owner);
   const balls = shots.map(({ body }) => ballOf(body, sessions.get(body.session)?.body));
   const { value, faults } = await inThread(
-    { task: 'fit', player: playerFileOf(player.profile.body), balls },
+    { task: 'fit', player: playerFileOf(player.profile.body), balls, approaches: approaches.map(({ body }) => body) },
     signal,
     () => undefined,
   );
@@ -48,7 +48,7 @@ async function fit(store: Store, { id, owner, signal }: RunningJob, madeAt: stri
   const from = {
     profile: player.profile.id,
     sessions: sessionsOf({ sessions, shots }),
-    shots: shots.map((shot) => shot.id),
+    shots: [...shots, ...approaches].map(({ id: used }) => used),
     model: 'two-part',
   };
   const body = { patterns: [...value.patterns], from, ladder: value.ladder };

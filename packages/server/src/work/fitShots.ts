@@ -1,4 +1,4 @@
-import { readPlayer, type CarriesDocument, type Fault, type Read, type ShotRow } from '@leeway/contract';
+import { type Approach, readPlayer, type CarriesDocument, type Fault, type Read, type ShotRow } from '@leeway/contract';
 import {
   carryEntry,
   carryGaps,
@@ -8,7 +8,7 @@ import {
   storedPattern,
   type StoredPattern,
 } from '@leeway/engine';
-import { groupShots } from '@leeway/formats';
+import { groupShots, withApproaches } from '@leeway/formats';
 
 /** What a fit gives: patterns for the next plan, and the ladder of the same fit. */
 export interface FittedShots {
@@ -19,10 +19,15 @@ export interface FittedShots {
 /** Shots as they are kept. */
 export type KeptBall = Pick<ShotRow, 'club' | 'swing' | 'carryM' | 'sideM' | 'readings'>;
 
-/** Fits the patterns of a player's balls as `leeway carries` does. Refused: no ball with a club that carries, or more patterns than a player may have. */
-export function fitShots(player: PlayerFile, balls: readonly KeptBall[]): Read<FittedShots> {
+/** Fits the patterns of a player's balls, and of what approaches to greens told, as `leeway carries` does. Refused: no ball with a club that carries, or more patterns than a player may have. */
+export function fitShots(
+  player: PlayerFile,
+  balls: readonly KeptBall[],
+  approaches: readonly Approach[] = [],
+): Read<FittedShots> {
   const rows = balls.map((ball, i): ShotRow => ({ file: 'the store', line: i + 1, ...ball }));
-  const { swings } = groupShots(rows, player.clubs ?? []);
+  const bag = player.clubs ?? [];
+  const swings = withApproaches(groupShots(rows, bag).swings, approaches, bag);
   if (swings.length === 0) return { faults: [refused('no shots', 'shots with clubs that carry')] };
   const fits = fitSession(player, swings);
   const patterns = fits.filter((s) => s.fit.n > 0).map(storedPattern);

@@ -1,11 +1,16 @@
 import { Worker } from 'node:worker_threads';
-import type { PlanDocument, Read } from '@leeway/contract';
+import type { Approach, PlanDocument, Read } from '@leeway/contract';
 import type { PlayerFile } from '@leeway/engine';
 import type { FittedShots, KeptBall } from './fitShots.ts';
 import type { RoundAsked } from './planHoles.ts';
 
 export type Work =
-  | { readonly task: 'fit'; readonly player: PlayerFile; readonly balls: readonly KeptBall[] }
+  | {
+      readonly task: 'fit';
+      readonly player: PlayerFile;
+      readonly balls: readonly KeptBall[];
+      readonly approaches: readonly Approach[];
+    }
   | { readonly task: 'plan'; readonly asked: RoundAsked };
 
 export type Said =

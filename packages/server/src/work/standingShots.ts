@@ -1,11 +1,12 @@
 import type { StoredRecord } from '@leeway/contract';
 import { current, type Kept, list, type Store } from '@leeway/store';
 
-/** A player's sessions and shots that count. */
+/** A player's sessions, shots and approaches that count. */
 export interface Standing {
   /** Sessions by the ids that shots name them by: a corrected session stands under its old ids too. */
   readonly sessions: ReadonlyMap<string, StoredRecord<'session'>>;
   readonly shots: readonly Kept<StoredRecord<'shot'>>[];
+  readonly approaches: readonly Kept<StoredRecord<'approach'>>[];
 }
 
 /** The shots that nothing corrects or takes back, without those of sessions that were taken back. A shot whose session has not come in yet counts. */
@@ -25,10 +26,11 @@ export async function standingShots(store: Store, owner: string): Promise<Standi
     if (withdrawn.has(last.id)) gone.add(session.id);
     else sessions.set(session.id, last);
   }
-  return { sessions, shots: shots.filter(({ body }) => !gone.has(body.session)) };
+  const approaches = await current(store, { owner, kind: 'approach' });
+  return { sessions, shots: shots.filter(({ body }) => !gone.has(body.session)), approaches };
 }
 
 /** The sessions of shots that count, each as it stands. */
-export const sessionsOf = ({ sessions, shots }: Standing): string[] => [
+export const sessionsOf = ({ sessions, shots }: Pick<Standing, 'sessions' | 'shots'>): string[] => [
   ...new Set(shots.map(({ body }) => sessions.get(body.session)?.id ?? body.session)),
 ];

@@ -7,5 +7,5 @@ import type { Said, Work } from './inThread.ts';
 const say = (said: Said): void => parentPort?.postMessage(said);
 const work = workerData as Work;
 
-if (work.task === 'fit') say({ outcome: fitShots(work.player, work.balls) });
+if (work.task === 'fit') say({ outcome: fitShots(work.player, work.balls, work.approaches) });
 else say({ outcome: planHoles(work.asked, (done, total) => say({ done, total })) });

@@ -3,6 +3,7 @@ import { Says, Wrong } from '../parts/Says.tsx';
 import { Head } from '../shell/Head.tsx';
 import { hrefOf } from '../shell/place.ts';
 import { units } from '../shell/remembered.ts';
+import { Approaches } from './Approaches.tsx';
 import { Claims } from './Claims.tsx';
 import { ClubSeen } from './ClubSeen.tsx';
 import { Ladder } from './Ladder.tsx';
@@ -79,6 +80,7 @@ export function CarriesPage({ state }: { readonly state: CarriesState }) {
           {profile.value === undefined ? undefined : (
             <Claims key={`${profile.value.id} ${units.value}`} state={state} clubs={profile.value.body.clubs} />
           )}
+          <Approaches key={`marks ${units.value}`} state={state} />
           <h3>{CARRIES.sessions}</h3>
           <Sessions state={state} />
         </section>

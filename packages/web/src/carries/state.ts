@@ -1,4 +1,4 @@
-import type { LadderData, Profile, Session, StoredRecord } from '@leeway/contract';
+import type { Approach, LadderData, Profile, Session, StoredRecord } from '@leeway/contract';
 import type { PlayerFile } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
@@ -8,7 +8,7 @@ import { OfferedFile } from './files.ts';
 import { type Rung, rungsOf } from './rungs.ts';
 import { CARRIES, fittingWords, keptWords } from './words.ts';
 
-type Kept<K extends 'profile' | 'session'> = StoredRecord<K>;
+type Kept<K extends 'profile' | 'session' | 'approach'> = StoredRecord<K>;
 
 /** What the Carries page shows of one player, and what is done on it. */
 export class CarriesState {
@@ -18,6 +18,7 @@ export class CarriesState {
   /** The player as a Player file, once there are fitted patterns. */
   readonly file = signal<PlayerFile | undefined>(undefined);
   readonly sessions = signal<readonly Kept<'session'>[]>([]);
+  readonly approaches = signal<readonly Kept<'approach'>[]>([]);
   readonly offered = signal<readonly OfferedFile[]>([]);
   readonly fault = signal<string | undefined>(undefined);
   readonly done = signal<Done | undefined>(undefined);
@@ -35,7 +36,7 @@ export class CarriesState {
   /** Balls that the ladder does not know of yet. */
   readonly stale = computed(() => {
     const { balls = [], fitted } = this.ladder.value ?? {};
-    return balls.length > 0 && fitted?.upToDate !== true;
+    return balls.length + this.approaches.value.length > 0 && fitted?.upToDate !== true;
   });
 
   constructor(owner: string) {
@@ -50,16 +51,18 @@ export class CarriesState {
   async load(): Promise<void> {
     await this.trying(async () => {
       const of = <T>(path: string) => got<T>(`/api/players/${this.owner}/${path}`);
-      const [profiles, ladder, sessions] = await Promise.all([
+      const [profiles, ladder, sessions, approaches] = await Promise.all([
         of<{ records: readonly Kept<'profile'>[] }>('profiles'),
         of<LadderData>('ladder'),
         of<{ records: readonly Kept<'session'>[] }>('sessions'),
+        of<{ records: readonly Kept<'approach'>[] }>('approaches'),
       ]);
       const file = ladder.fitted === null ? undefined : await of<PlayerFile>('file');
       batch(() => {
         this.file.value = file;
         this.profile.value = profiles.records.at(-1);
         this.ladder.value = ladder;
+        this.approaches.value = approaches.records;
         this.sessions.value = sessions.records.toSorted((a, b) => (a.body.date < b.body.date ? 1 : -1));
       });
     });
@@ -86,7 +89,7 @@ export class CarriesState {
 
   /** Has the patterns fitted, and follows that. */
   async fit(): Promise<void> {
-    if (this.ladder.value?.balls.length === 0) return;
+    if (this.ladder.value?.balls.length === 0 && this.approaches.value.length === 0) return;
     await this.trying(async () => {
       this.fitting.value = CARRIES.fitting;
       const standing = await fitPatterns(this.owner, (how) => (this.fitting.value = fittingWords(how)));
@@ -112,6 +115,25 @@ export class CarriesState {
       this.done.value = { words: CARRIES.kept };
       await this.load();
       if (this.ladder.value?.fitted !== null) await this.fit();
+    });
+  }
+
+  /** Keeps an approach; undo takes it back. */
+  async keepApproach(body: Approach): Promise<void> {
+    await this.trying(async () => {
+      const record = newRecord(body);
+      await sent(`/api/players/${this.owner}/approaches`, { records: [record] });
+      const act = (): void => void this.takeBackApproach(record.id);
+      this.done.value = { words: CARRIES.kept, undo: { words: CARRIES.undo, act } };
+      await this.load();
+    });
+  }
+
+  private async takeBackApproach(id: string): Promise<void> {
+    await this.trying(async () => {
+      await sent(`/api/players/${this.owner}/withdrawals`, { records: [newRecord({}, id)] });
+      this.done.value = { words: CARRIES.marks.takenBack };
+      await this.load();
     });
   }
 

@@ -1,6 +1,7 @@
-import type { Fault, LadderData, ShotColumn, ShotFile, Standing } from '@leeway/contract';
+import type { Approach, Fault, LadderData, ShotColumn, ShotFile, Standing } from '@leeway/contract';
 import { capital, type Difference, optionWords, type Units, wholeLength } from '@leeway/engine';
 import { ballsWords, dateWords } from '../shell/words.ts';
+import type { BadApproach, End } from './approachTyped.ts';
 import type { Rung } from './rungs.ts';
 import type { Change, DayCount } from './seen.ts';
 
@@ -83,6 +84,39 @@ export const CARRIES = {
   badCarry: (units: Units): string => `A carry lies between 1 and 490 ${units}.`,
   kept: 'Kept.',
   undo: 'Undo',
+  marks: {
+    title: 'Pitch marks',
+    why: 'From the course: where the mark of an approach was found, or on which side of the green it came down. The misses tell as much as the marks.',
+    club: 'Hit with',
+    noClub: 'choose a club',
+    flag: 'To the flag',
+    front: 'Green begins at',
+    back: 'Green ends at',
+    width: 'Green is wide',
+    end: 'Found',
+    ends: {
+      mark: 'a mark',
+      short: 'no mark: short',
+      long: 'no mark: long',
+      left: 'no mark: left',
+      right: 'no mark: right',
+      away: 'no mark: sand, side unknown',
+    } satisfies { readonly [E in End]: string },
+    beyond: 'Mark from the flag',
+    depth: 'Past or short',
+    depths: { past: 'past', short: 'short' },
+    across: 'Mark to the side',
+    hand: 'Left or right',
+    hands: { left: 'left', right: 'right' },
+    bad: {
+      club: 'Choose the club.',
+      flag: 'From 1 to 490.',
+      green: 'It begins before the flag, ends after it, and has a width.',
+      mark: 'The mark lies on the green.',
+    } satisfies { readonly [B in BadApproach]: string },
+    keep: 'Keep it',
+    takenBack: 'The approach is taken back.',
+  },
   sessions: 'Sessions',
   noSessions: 'No sessions yet.',
   takeBack: 'take back',
@@ -169,6 +203,14 @@ export const carryOf = (club: string, swing: string): string => `Carry of ${club
 export const clubNumber = (i: number): string => `Club ${i + 1}`;
 export const fittingWords = ({ state }: Standing): string =>
   state === 'waiting' ? 'Waiting for the work before it.' : CARRIES.fitting;
+
+/** "12 approaches, 7 marks". */
+export function approachesWords(approaches: readonly { readonly body: Approach }[]): string {
+  const marks = approaches.filter(({ body }) => 'beyondFlagM' in body.found).length;
+  const n = approaches.length;
+  if (n === 0) return '';
+  return `${n} approach${n === 1 ? '' : 'es'}, ${marks} mark${marks === 1 ? '' : 's'}`;
+}
 
 type Entry = NonNullable<NonNullable<LadderData['fitted']>['ladder']>['entries'][number];
 /** Half of the middle eight tenths of a normal, in standard deviations. */

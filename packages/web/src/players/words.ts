@@ -61,6 +61,7 @@ const KINDS: { readonly [K in Kind]?: string } = {
   fitted: 'the ladder',
   plan: 'a plan',
   round: 'a round',
+  approach: 'a pitch mark',
   stroke: 'a round',
   note: 'a note',
 };

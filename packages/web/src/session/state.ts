@@ -149,13 +149,14 @@ export class SessionState {
     if (entry === undefined) return undefined;
     const [carry] = this.needs([entry], this.log.value?.setUp.withinM).carries;
     if (carry === undefined) return undefined;
-    const { balls = [] } = this.ladder.value ?? {};
-    const stored = new Set(balls.map(({ id }) => id));
-    const standing = new Set(this.balls.value.map(({ id }) => id));
-    const mine = balls.filter(
-      (ball) => sameOption(ball, o) && (ball.session !== this.log.value?.session || standing.has(ball.id)),
-    );
-    const since = mine.length - entry.n + this.ballsOf(o).filter(({ id }) => !stored.has(id)).length;
+    const { balls = [], fitted } = this.ladder.value ?? {};
+    const stored = balls.filter((ball) => sameOption(ball, o));
+    const mine = this.ballsOf(o);
+    const has = (list: readonly { readonly id: string }[], id: string): boolean => list.some((ball) => ball.id === id);
+    const unfitted = fitted?.upToDate === true ? 0 : Math.max(0, stored.length - entry.n);
+    const fresh = mine.filter(({ id }) => !has(stored, id)).length;
+    const undone = stored.filter(({ id, session }) => session === this.log.value?.session && !has(mine, id)).length;
+    const since = unfitted + fresh - undone;
     return { neededM: carry.neededM, more: Math.max(0, carry.more - since) };
   }
 
