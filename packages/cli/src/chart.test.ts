@@ -52,6 +52,15 @@ describe('leeway chart', () => {
     expect(svg).toContain('>metres</text>');
   });
 
+  test('the rose tells a wind; one that cannot be is refused by name', async () => {
+    const windy = join(folder, 'windy.svg');
+    expect((await run(...ground, '--wind', '15mph@300', '--out', windy)).code).toBe(0);
+    expect(await readFile(windy, 'utf8')).toContain('15 mph');
+    const wrong = await run(...ground, '--wind', '300kmh@20', '--out', join(folder, 'wrong.svg'));
+    expect(wrong.code).toBe(1);
+    expect(wrong.err).toContain('--wind: found 300kmh; expected 0 to 40 m/s');
+  });
+
   test('writes a PDF by its ending, in print unless another light is asked for', async () => {
     const [print, sun] = [join(folder, 'ground.PDF'), join(folder, 'sun.pdf')];
     expect((await run(...ground, '--out', print)).out).toMatch(/^Chart of Hole 4\n/);

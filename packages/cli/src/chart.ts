@@ -1,10 +1,11 @@
 import { type Charted, scene } from '@leeway/chart';
 import type { GroundFile } from '@leeway/contract';
-import { type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/engine';
+import { type Day, FORECAST_HEIGHT_M, type HoleGround, planHole, type PlayerModel, solveHole } from '@leeway/engine';
 import { readGround } from '@leeway/formats';
 import type { Command, Given, Io } from './command.ts';
 import { Usage } from './command.ts';
 import { DATA_OPTION } from './data.ts';
+import { DAY_OPTIONS, Door, readDay } from './day.ts';
 import { drawn as written, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
 import { writeBeside } from './files.ts';
 import { inputTexts } from './inputTexts.ts';
@@ -20,11 +21,11 @@ export const chart: Command = {
   name: 'chart',
   summary: 'draw a hole as a chart, with stroke contours, pattern, spot and room when a player is given',
   usage: [
-    'leeway chart --ground FILE --hole N [--player FILE] [--shot K] [--flag PLACE] [--units yd|m] [--light paper|sun|print] --out FILE.svg|FILE.pdf [--force]',
+    'leeway chart --ground FILE --hole N [--player FILE] [--shot K] [--flag PLACE] [the day] [--units yd|m] [--light paper|sun|print] --out FILE.svg|FILE.pdf [--force]',
   ],
   examples: [
     'leeway chart --ground course.geojson --hole 7 --player kim.json --out hole-7.svg',
-    'leeway chart --ground course.osm --hole 7 --player kim.json --shot 2 --out approach.pdf --force',
+    'leeway chart --ground course.osm --hole 7 --player kim.json --shot 2 --wind 12mph@240 --out approach.pdf --force',
   ],
   options: {
     ground: { kind: 'text', value: 'FILE', help: 'mapped ground: GeoJSON, OSM XML, or the JSON of an OSM query' },
@@ -37,6 +38,7 @@ export const chart: Command = {
     light: LIGHT_OPTION,
     force: { kind: 'flag', help: 'replace an existing file' },
     units: UNITS_OPTION,
+    ...DAY_OPTIONS,
   },
   run: runChart,
 };
@@ -46,6 +48,7 @@ interface ChartInput {
   readonly file: GroundFile;
   readonly path: string;
   readonly player: PlayerModel | undefined;
+  readonly day: Day;
 }
 
 async function runChart(given: Given, io: Io): Promise<number> {
@@ -69,6 +72,7 @@ async function runChart(given: Given, io: Io): Promise<number> {
   const drawn = scene(
     {
       ...planned,
+      ...windOf(input.day),
       ground: input.ground,
       ...(course === undefined ? {} : { course }),
       ...(attribution === undefined ? {} : { attribution }),
@@ -85,18 +89,24 @@ async function runChart(given: Given, io: Io): Promise<number> {
   return 0;
 }
 
-function plannedOn({ ground, player }: ChartInput): Pick<Charted, 'choices' | 'strokesAtRest'> {
+function plannedOn({ ground, player, day }: ChartInput): Pick<Charted, 'choices' | 'strokesAtRest'> {
   if (player === undefined) return { choices: [] };
-  const solution = solveHole(ground, player);
+  const solution = solveHole(ground, player, day);
   const { shots } = planHole(solution, player);
   return { choices: shots.map((s) => s.choice), strokesAtRest: (p, from) => solution.strokesAtRest(p, from) };
+}
+
+/** The rose tells the wind when there is one. */
+function windOf({ wind: { speedMps, fromDeg, heightM } }: Day): Pick<Charted, 'wind'> {
+  if (speedMps === 0) return {};
+  return { wind: { speedMps, fromDeg, known: heightM === FORECAST_HEIGHT_M ? 'forecast' : 'measured' } };
 }
 
 async function withPlayer(given: Given, io: Io): Promise<ChartInput | undefined> {
   const input = await readPlanInput(given, io);
   const [ground] = input?.holes ?? [];
   if (input === undefined || ground === undefined) return undefined;
-  return { ground, file: input.ground, path: input.groundPath, player: input.player };
+  return { ground, file: input.ground, path: input.groundPath, player: input.player, day: input.day };
 }
 
 async function groundAlone(given: Given, io: Io): Promise<ChartInput | undefined> {
@@ -104,15 +114,17 @@ async function groundAlone(given: Given, io: Io): Promise<ChartInput | undefined
   const path = needed(given, 'ground');
   const hole = needed(given, 'hole');
   const flag = given.text('flag');
+  const door = new Door();
+  const day = readDay(given, unitsOf(given), door);
   const text = (await inputTexts(given, io))?.ground;
   if (text === undefined) return undefined;
   const place = flag === undefined ? {} : { flag: parsePlace('flag', flag) };
   const read = text.value === undefined ? undefined : readGround(text.value, path, { hole, ...place });
-  const faults = [...text.faults, ...(read?.faults ?? [])];
+  const faults = [...door.faults, ...text.faults, ...(read?.faults ?? [])];
   tellFaults(faults, io, path);
   if (read?.value === undefined || faults.some((f) => f.level === 'refused')) return undefined;
   const ground = read.value.holes.find((h) => h.hole === hole);
-  if (ground !== undefined) return { ground, file: read.value, path, player: undefined };
+  if (ground !== undefined) return { ground, file: read.value, path, player: undefined, day };
   const numbers = read.value.holes.map((h) => h.hole).join(', ');
   return refuse(io, 'no-such-hole', path, `hole ${hole}`, numbers === '' ? 'a hole' : `one of ${numbers}`);
 }
