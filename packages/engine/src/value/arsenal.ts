@@ -102,23 +102,33 @@ const runsOf = (pattern: Pattern, today?: WeaponToday): Runs[] =>
   });
 
 /** Runs up to so many times the shortest of a class, or so much longer, are solved for together; each keeps its own length on a fairway. */
-const SAME_RUN_TIMES = 2.2;
-const SAME_RUN_M = 1;
+const SAME_RUN_TIMES = 1.4;
+const SAME_RUN_M = 0.5;
 
-/** The different runs of a player's patterns, drawn together into a few classes. The first is none at all. */
+/**
+ * The different runs of a player's patterns, drawn together into a few classes, each with the mean run of its balls: a club's good strikes, which are most of them, keep
+ * about their own. The first class is none at all.
+ */
 export function runClassesOf(player: PlayerModel, making: Making): Runs[] {
   const all = player.options
-    .flatMap((o) => Object.values(o.byLie).flatMap((pattern) => runsOf(pattern, todayOf(o, pattern, making))))
-    .filter((r) => r[1] > 0)
-    .sort((a, b) => a[1] - b[1]);
+    .flatMap((o) =>
+      Object.values(o.byLie).flatMap((pattern) => {
+        const runs = runsOf(pattern, todayOf(o, pattern, making));
+        return runs.map((run, p) => ({ run, share: pattern.parts[p % pattern.parts.length]!.weight }));
+      }),
+    )
+    .filter(({ run }) => run[1] > 0)
+    .sort((a, b) => a.run[1] - b.run[1]);
   const classes: Runs[] = [NO_RUN];
   for (let from = 0; from < all.length;) {
-    const low = all[from]!;
-    const end = Math.max(SAME_RUN_TIMES * low[1], low[1] + SAME_RUN_M);
+    const least = all[from]!.run[1];
+    const most = Math.max(SAME_RUN_TIMES * least, least + SAME_RUN_M);
     let to = from;
-    while (to < all.length && all[to]![1] <= end) to++;
-    const high = all[to - 1]!;
-    classes.push([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2]);
+    while (to < all.length && all[to]!.run[1] <= most) to++;
+    const together = all.slice(from, to);
+    const balls = together.reduce((sum, { share }) => sum + share, 0);
+    const mean = (k: 0 | 1 | 2): number => together.reduce((sum, { run, share }) => sum + share * run[k], 0) / balls;
+    classes.push([mean(0), mean(1), mean(2)]);
     from = to;
   }
   return classes;

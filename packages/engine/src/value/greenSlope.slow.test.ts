@@ -28,7 +28,7 @@ describe('a green whose heights are known', () => {
     expect(tilted.greenTakenAsFlat).toBe(false);
     expect(putts(tilted, 126)).toBeGreaterThan(putts(tilted, 114) + 0.02);
     const [best] = tilted.best(tee);
-    expect(Math.abs(tilted.price(tee, best!).strokes - best!.strokes)).toBeLessThan(0.006);
+    expect(Math.abs(tilted.price(tee, best!).strokes - best!.strokes)).toBeLessThan(0.007);
   });
 
   it('is the flat model where it is level, and taken as flat where heights are too far apart', () => {

@@ -92,7 +92,7 @@ function ballFrom(
   const runM = runOn(field, played, k, cellAt(raster, u, v));
   let [wayU, wayV] = [u - here.u, v - here.v];
   if (runM > 0) {
-    [wayU, wayV] = runWay(played, k, sin, cos);
+    [wayU, wayV] = runWay(played, k, u - here.u, v - here.v, sin, cos);
     u += runM * wayU;
     v += runM * wayV;
   }

@@ -45,12 +45,21 @@ export function runOn(field: Field, { pattern, runsM }: Played, part: number, ce
   return k < 0 ? 0 : runsM[part * RUNS_ON.length + k]!;
 }
 
-/** The direction that a part runs in: sine and cosine of its bearing in the play frame. */
-export function runWay(played: Played, part: number, sin: number, cos: number): readonly [number, number] {
-  if (played.runSin === undefined) return [sin, cos];
+/** The unit direction that a pitched ball of a part runs in: on from where it was played, turned by the wind; `sin` and `cos` of the aim line for one that went nowhere. */
+export function runWay(
+  played: Played,
+  part: number,
+  du: number,
+  dv: number,
+  sin: number,
+  cos: number,
+): readonly [number, number] {
+  const lengthM = Math.hypot(du, dv);
+  const [u, v] = lengthM < 1 ? [sin, cos] : [du / lengthM, dv / lengthM];
+  if (played.runSin === undefined) return [u, v];
   const right = played.runSin[part]!;
   const on = Math.sqrt(1 - right * right);
-  return [on * sin + right * cos, on * cos - right * sin];
+  return [on * u + right * v, on * v - right * u];
 }
 
 /** Where the good strike's mean pitches and where it finishes, and the pattern as it lands, for a stroke of a bearing in the play frame. */
@@ -65,7 +74,7 @@ function placesPlayed(field: Field, here: From, played: Played, bearing: number)
   const u = here.u + alongM * sin + acrossM * cos;
   const v = here.v + alongM * cos - acrossM * sin;
   const run = runOn(field, played, 0, cellAt(field.raster, u, v));
-  const [onU, onV] = runWay(played, 0, sin, cos);
+  const [onU, onV] = runWay(played, 0, u - here.u, v - here.v, sin, cos);
   return {
     lands: field.frame.toPlane(u, v),
     finishes: field.frame.toPlane(u + run * onU, v + run * onV),
@@ -133,7 +142,6 @@ function tally(field: Field, solved: Solving, here: Here, played: Played, bearin
   const farthestM = Math.hypot(raster.columns, raster.rows) * raster.stepM;
   const distance = new Float64Array(Math.ceil(farthestM / BIN_M) + 1);
   played.pattern.parts.forEach((p, part) => {
-    const [onU, onV] = runWay(played, part, sin, cos);
     const balls = ballsFor(p.weight);
     const w = (2 * p.weight) / balls.length;
     const rest = Math.sqrt(Math.max(0, 1 - p.corr * p.corr));
@@ -145,6 +153,7 @@ function tally(field: Field, solved: Solving, here: Here, played: Played, bearin
       let v = here.v + a * cos - r * sin;
       let cell = cellAt(raster, u, v);
       const run = runOn(field, played, part, cell);
+      const [onU, onV] = runWay(played, part, u - here.u, v - here.v, sin, cos);
       if (run > 0) {
         u += run * onU;
         v += run * onV;

@@ -42,13 +42,21 @@ describe('random holes played ball by ball by the policy', () => {
     expect(Math.abs(gaps.reduce((sum, g) => sum + g, 0) / HOLES)).toBeLessThan(thorough ? 0.003 : 0.015);
   });
 
-  // runs are solved for by classes and down the hole's line: their holes play up to 0.02 dearer than their value
-  it.each(thorough ? [5, 15] : [5])('hole %i: with run, nearly', (seed) => {
+  const withRun: number[] = [];
+  const runHoles = thorough ? Array.from({ length: 20 }, (_, i) => i + 1) : [5, 12];
+  it.each(runHoles)('hole %i: with run', (seed) => {
     const ground = randomHole(seed);
     const played = playedSo(ground, made(seed));
     const tee = { at: ground.ball, lie: 'tee' } as const;
-    const { mean, se } = played.simulate(tee, ROUNDS, seed);
-    expect(Math.abs(mean - played.strokes(tee))).toBeLessThan(3 * se + 0.02);
+    const { mean, se } = played.simulate(tee, ROUNDS, seed + 1000);
+    withRun.push(mean - played.strokes(tee));
+    expect(Math.abs(mean - played.strokes(tee))).toBeLessThan(3 * se + 0.006);
+  });
+
+  // runs are solved for by classes and from about where a shot was played: they leave two thirds of a hundredth
+  it('and nearly without bias, 0.007 on all twenty', () => {
+    expect(withRun).toHaveLength(runHoles.length);
+    expect(Math.abs(withRun.reduce((sum, g) => sum + g, 0) / runHoles.length)).toBeLessThan(thorough ? 0.01 : 0.03);
   });
 });
 
