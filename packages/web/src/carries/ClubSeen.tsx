@@ -48,7 +48,8 @@ export function ClubSeen({ state }: { readonly state: CarriesState }) {
         <Painted above={above.value} />
       </div>
       <p class="small">
-        {days.value === undefined ? CARRIES.above : CARRIES.aboveTwo} {sideless === 0 ? '' : sidelessWords(sideless)}
+        {days.value !== undefined ? CARRIES.aboveTwo : entry === undefined ? CARRIES.aboveUnfitted : CARRIES.above}{' '}
+        {sideless === 0 ? '' : sidelessWords(sideless)}
       </p>
       {options.length < 2 ? undefined : (
         <>

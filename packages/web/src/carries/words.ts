@@ -41,6 +41,7 @@ export const CARRIES = {
   fitted: 'Fitted.',
   plan: 'Plan with these',
   above: 'From above. Dots are good strikes, rings mishits; each line holds that many balls in 100.',
+  aboveUnfitted: 'From above, as they were measured; not fitted yet.',
   aboveTwo: 'From above. Dots and rings are the later day, crosses the earlier; the lines are of all balls.',
   before: 'Before',
   after: 'After',
@@ -225,7 +226,8 @@ export function figuresLine(
   units: Units,
 ): string {
   const whole = (m: number): number => wholeLength(m, units);
-  const hit = `${ballsWords(balls)}, ${mishits} mishit`;
+  const judged = entry !== undefined || mishits > 0;
+  const hit = `${ballsWords(balls)}${judged ? `, ${mishits} mishit` : ''}`;
   if (entry === undefined) return `${whole(rung.carryM)} ${units}, not yet fitted · ${hit}`;
   const wideM = 2 * EIGHT_TENTHS * entry.carryM.mean * Math.sin((entry.directionSdDeg.mean * Math.PI) / 180);
   const deepM = 2 * EIGHT_TENTHS * entry.sdAlongM.mean;
