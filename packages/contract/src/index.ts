@@ -36,3 +36,6 @@ export type { Errand } from './stored/errand.ts';
 export type { FrozenPlan, OwnChoice } from './stored/frozenPlan.ts';
 export type { Note } from './stored/note.ts';
 export type { StoredCourse } from './stored/course.ts';
+export type { StoredRound } from './stored/round.ts';
+export type { StoredStroke } from './stored/stroke.ts';
+export type { StoredLedger } from './stored/ledger.ts';

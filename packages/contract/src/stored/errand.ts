@@ -18,6 +18,12 @@ const form1 = z.discriminatedUnion('task', [
   }),
 ]);
 
+const form2 = z.discriminatedUnion('task', [
+  ...form1.options,
+  /** Account for a round as its strokes stand. */
+  z.strictObject({ task: z.literal('ledger'), round: idSchema }),
+]);
+
 /** Long work that was asked for. The job that does it holds this record's id alone. */
-export const errandForms = [{ schema: form1 }] as const satisfies Forms;
-export type Errand = z.infer<typeof form1>;
+export const errandForms = [{ schema: form1 }, { schema: form2, upgrade: (before) => before }] as const satisfies Forms;
+export type Errand = z.infer<typeof form2>;

@@ -3,6 +3,7 @@ import { courseForms, type StoredCourse } from './course.ts';
 import { errandForms, type Errand } from './errand.ts';
 import { fittedForms, type FittedPatterns } from './fitted.ts';
 import { frozenPlanForms, type FrozenPlan } from './frozenPlan.ts';
+import { ledgerForms, type StoredLedger } from './ledger.ts';
 import { noteForms, type Note } from './note.ts';
 import { profileForms, type Profile } from './profile.ts';
 import { readingForms, type StoredReading } from './reading.ts';
@@ -25,6 +26,7 @@ export interface Bodies {
   readonly note: Note;
   readonly round: StoredRound;
   readonly stroke: StoredStroke;
+  readonly ledger: StoredLedger;
   readonly errand: Errand;
   readonly course: StoredCourse;
   readonly setUp: SetUp;
@@ -52,6 +54,7 @@ export const KINDS: { readonly [K in Kind]: KindRule } = {
   note: { forms: noteForms, of: 'either' },
   round: { forms: roundForms, of: 'player' },
   stroke: { forms: strokeForms, of: 'player' },
+  ledger: { forms: ledgerForms, of: 'player', frozen: true },
   errand: { forms: errandForms, of: 'player', frozen: true },
   course: { forms: courseForms, of: 'house' },
   setUp: { forms: setUpForms, of: 'house' },

@@ -12,6 +12,7 @@ export const PLAYER_PATHS = {
   notes: 'note',
   rounds: 'round',
   strokes: 'stroke',
+  ledgers: 'ledger',
   withdrawals: 'withdrawal',
 } as const satisfies { readonly [path: string]: Kind };
 

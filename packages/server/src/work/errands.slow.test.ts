@@ -46,6 +46,33 @@ test(
     expect(plan.body.plan.holes.map(({ hole }) => hole)).toEqual(['3']);
     expect(await current(api.store, { owner, kind: 'plan' })).toHaveLength(1);
 
+    const [round, ...strokes] = [newId(), newId(), newId(), newId(), newId()];
+    const places = [
+      { beyondFlagM: -22, rightOfFlagM: 12 },
+      { beyondFlagM: -3, rightOfFlagM: 0 },
+      { beyondFlagM: 0, rightOfFlagM: 0.5 },
+    ];
+    const record = (id: string, body: object) => ({ records: [{ id, madeAt: MADE_AT, body }] });
+    await api.ask('POST', `/api/players/${owner}/rounds`, record(round, { date: '2026-05-16', course }));
+    for (const [i, id] of strokes.entries()) {
+      const finish = places[i];
+      const body = {
+        round,
+        hole: '3',
+        shot: i + 1,
+        ...(i === 0 ? { club: '6-iron' } : {}),
+        ...(finish === undefined ? { holed: true } : { finish }),
+      };
+      expect((await api.ask('POST', `/api/players/${owner}/strokes`, record(id, body))).status).toBe(200);
+    }
+    const [, accounted] = await ask({ task: 'ledger', round });
+    expect(accounted.at(-1)?.state).toBe('done');
+    expect(new Set(accounted.map(({ done }) => done)).size).toBeGreaterThan(1);
+    const kept = (await get(api.store, owner, accounted.at(-1)?.result ?? '')) as StoredRecord<'ledger'>;
+    expect(kept.body).toMatchObject({ round, strokes, fitted: ladder.fitted?.id });
+    expect(kept.body.ledger.rounds[0]).toMatchObject({ date: '2026-05-16', score: 4, holes: 1 });
+    expect(kept.body.ledger.habits.map(({ habit }) => habit)).toContain('strike');
+
     const [, impossible] = await ask({ task: 'plan', date: '2026-05-16', course, holes: ['19'] });
     expect(impossible.at(-1)?.state).toBe('failed');
     expect(told).toEqual([expect.stringContaining('hole 19')]);

@@ -4,9 +4,10 @@ import { derivedId, get, type JobQueue, noteProgress, put, type RunningJob, type
 import { inThread } from './inThread.ts';
 import type { RoundAsked } from './planHoles.ts';
 import { sessionsOf, standingShots } from './standingShots.ts';
+import { storedRound } from './storedRound.ts';
 import { ballOf, playerFileOf, storedPlayer } from './storedPlayer.ts';
 
-const TASKS: readonly Errand['task'][] = ['fit', 'plan'];
+const TASKS: readonly Errand['task'][] = ['fit', 'plan', 'ledger'];
 
 /** The record that comes of an errand: its id follows from the errand's, so that done twice it is stored once. */
 export const resultOf = (errand: string): string => derivedId(errand, 'result');
@@ -25,10 +26,22 @@ async function doErrand(store: Store, job: RunningJob): Promise<readonly Fault[]
   const record = (await get(store, owner, job.id)) as StoredRecord<'errand'> | undefined;
   if (record === undefined || (await get(store, owner, resultOf(job.id))) !== undefined) return [];
   const { body } = record;
-  const { value, faults } =
-    body.task === 'fit' ? await fit(store, job, record.madeAt) : await plan(store, job, record.madeAt, body);
+  const { value, faults } = await DO[body.task](store, job, record.madeAt, body as never);
   return value === undefined ? faults : (await put(store, [value])).faults;
 }
+
+const DO: {
+  readonly [T in Errand['task']]: (
+    store: Store,
+    job: RunningJob,
+    madeAt: string,
+    asked: never,
+  ) => Promise<Read<object>>;
+} = {
+  fit,
+  plan,
+  ledger,
+};
 
 const noPlayer = {
   faults: [refused('a player without profile, or without the patterns asked for', 'a player who is kept')],
@@ -81,12 +94,9 @@ async function plan(
     flags: flagsOf(setUp),
     ...(asked.holes === undefined ? {} : { holes: asked.holes }),
   };
-  let noted = Promise.resolve();
-  const note = (done: number, total: number): void => {
-    noted = noted.then(() => noteProgress(store, id, owner, { done, total }));
-  };
-  const { value, faults } = await inThread({ task: 'plan', asked: round }, signal, note);
-  await noted;
+  const progress = noting(store, id, owner);
+  const { value, faults } = await inThread({ task: 'plan', asked: round }, signal, progress.note);
+  await progress.noted();
   if (value === undefined) return { faults };
   const { date, setUp: of } = asked;
   const made = {
@@ -97,6 +107,45 @@ async function plan(
     plan: value,
   };
   return { value: newRecord('plan', { owner, id: resultOf(id), madeAt, body: made }), faults: [] };
+}
+
+type LedgerErrand = Extract<Errand, { task: 'ledger' }>;
+
+async function ledger(
+  store: Store,
+  { id, owner, signal }: RunningJob,
+  madeAt: string,
+  asked: LedgerErrand,
+): Promise<Read<object>> {
+  const player = await storedPlayer(store, owner);
+  if (player === undefined) return noPlayer;
+  const round = await storedRound(store, owner, asked.round);
+  if (round === undefined)
+    return { faults: [refused('a round that is not there, or without a course or strokes', 'a round with all three')] };
+  const { strokes, file, course } = round;
+  const progress = noting(store, id, owner);
+  const work = { task: 'ledger', asked: { ground: course.ground, player: player.file, round: file } } as const;
+  const { value, faults } = await inThread(work, signal, progress.note);
+  await progress.noted();
+  if (value === undefined) return { faults };
+  const body = {
+    round: asked.round,
+    strokes: [...strokes],
+    ...(player.fitted === undefined ? {} : { fitted: player.fitted.id }),
+    ledger: value,
+  };
+  return { value: newRecord('ledger', { owner, id: resultOf(id), madeAt, body }), faults: [] };
+}
+
+/** Notes how far work is, one note after the other. */
+function noting(store: Store, id: string, owner: string) {
+  let last = Promise.resolve();
+  return {
+    note: (done: number, total: number): void => {
+      last = last.then(() => noteProgress(store, id, owner, { done: Math.floor(done), total }));
+    },
+    noted: () => last,
+  };
 }
 
 /** The day as it is set up; what is not said is the reference day's. */

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
-import type { Approach, PlanDocument, Read } from '@leeway/contract';
+import type { Approach, LedgerDocument, PlanDocument, Read } from '@leeway/contract';
 import type { PlayerFile } from '@leeway/engine';
+import type { AccountAsked } from './accountRound.ts';
 import type { FittedShots, KeptBall } from './fitShots.ts';
 import type { RoundAsked } from './planHoles.ts';
 
@@ -11,13 +12,19 @@ export type Work =
       readonly balls: readonly KeptBall[];
       readonly approaches: readonly Approach[];
     }
-  | { readonly task: 'plan'; readonly asked: RoundAsked };
-
-export type Said =
-  { readonly done: number; readonly total: number } | { readonly outcome: Read<FittedShots> | Read<PlanDocument> };
+  | { readonly task: 'plan'; readonly asked: RoundAsked }
+  | { readonly task: 'ledger'; readonly asked: AccountAsked };
 
 /** What comes of each task. */
-type OutcomeOf<W extends Work> = W extends { readonly task: 'fit' } ? Read<FittedShots> : Read<PlanDocument>;
+interface Outcomes {
+  readonly fit: Read<FittedShots>;
+  readonly plan: Read<PlanDocument>;
+  readonly ledger: Read<LedgerDocument>;
+}
+
+export type Said = { readonly done: number; readonly total: number } | { readonly outcome: Outcomes[Work['task']] };
+
+type OutcomeOf<W extends Work> = Outcomes[W['task']];
 
 /**
  * Does work in a thread of its own, so that whoever serves goes on answering and a worker goes on giving signs of life. Rejects when the thread fails, and

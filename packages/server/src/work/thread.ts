@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { accountRound } from './accountRound.ts';
 import { fitShots } from './fitShots.ts';
 import { planHoles } from './planHoles.ts';
 import type { Said, Work } from './inThread.ts';
@@ -8,4 +9,5 @@ const say = (said: Said): void => parentPort?.postMessage(said);
 const work = workerData as Work;
 
 if (work.task === 'fit') say({ outcome: fitShots(work.player, work.balls, work.approaches) });
-else say({ outcome: planHoles(work.asked, (done, total) => say({ done, total })) });
+else if (work.task === 'plan') say({ outcome: planHoles(work.asked, (done, total) => say({ done, total })) });
+else say({ outcome: accountRound(work.asked, (done, total) => say({ done, total })) });
