@@ -16,3 +16,5 @@ export { svg, type SvgOptions } from './svg.ts';
 export { FAMILIES, SANS_FEATURES } from './text/faces.ts';
 export { boxOfText } from './text/measure.ts';
 export { quadsMeet } from './plane/quad.ts';
+export { type Bar, barScene, type StrokesScale } from './ledger/barScene.ts';
+export { type PlayedHole, playedScene } from './ledger/playedScene.ts';

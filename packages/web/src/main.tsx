@@ -20,6 +20,7 @@ const CODE: { readonly [P in PageName]: () => Promise<PageCode> } = {
   plan: planCode,
   session: () => import('./session/open.tsx'),
   round: () => import('./round/open.tsx'),
+  ledger: () => import('./ledger/open.tsx'),
 };
 
 /** The worker takes longest, so it is started first, and asked, while the page's own code comes. */

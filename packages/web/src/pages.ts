@@ -1,5 +1,5 @@
 /** The pages of the running head, in its order. */
-export const HEAD_PAGES = ['players', 'carries', 'ground', 'plan'] as const;
+export const HEAD_PAGES = ['players', 'carries', 'ground', 'plan', 'ledger'] as const;
 /** All pages there are, and the address of each. The server answers every one of them with the app. */
 export const PAGES = [...HEAD_PAGES, 'session', 'round'] as const;
 export type PageName = (typeof PAGES)[number];
@@ -14,6 +14,7 @@ export const PAGE_PATHS: { readonly [P in PageName]: string } = {
   plan: '/',
   session: '/session',
   round: '/round',
+  ledger: '/ledger',
 };
 
 /** The page at a path; the Plan page at any other. */

@@ -142,7 +142,11 @@ function noting(store: Store, id: string, owner: string) {
   let last = Promise.resolve();
   return {
     note: (done: number, total: number): void => {
-      last = last.then(() => noteProgress(store, id, owner, { done: Math.floor(done), total }));
+      const before = last;
+      last = (async () => {
+        await before;
+        await noteProgress(store, id, owner, { done: Math.floor(done), total });
+      })();
     },
     noted: () => last,
   };

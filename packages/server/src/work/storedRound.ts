@@ -36,7 +36,8 @@ export async function storedRound(store: Store, owner: string, id: string): Prom
   };
 }
 
-function shotOf({ round: _, hole: __, shot: ___, holed, finish, penaltyStrokes, ...told }: StoredStroke): RoundShot {
+function shotOf(stroke: StoredStroke): RoundShot {
+  const { round: _round, hole: _hole, shot: _shot, holed, finish, penaltyStrokes, ...told } = stroke;
   return {
     ...told,
     ...(holed === true ? { finish: 'holed' as const } : finish === undefined ? {} : { finish }),

@@ -12,6 +12,7 @@ export const SHELL = {
     plan: 'Plan',
     session: 'Session',
     round: 'Round plan',
+    ledger: 'Ledger',
   } satisfies { readonly [P in PageName]: string },
   noPage: 'This page could not be had from the server. Load it again.',
   units: 'Units',
