@@ -24,7 +24,7 @@ export function playedScene({ ground, from }: PlayedHole, size: Size): Scene {
   const flag = sheet.toPaper(ground.flag);
   const balls = at.slice(1, -1);
   const marks: Mark[] = [
-    ...tintMarks(sheet, coverOf(ground, sheet)),
+    ...tintMarks(sheet, coverOf(ground, sheet)).flatMap(onPaper),
     { kind: 'stroke', layer: 'lines', role: 'ink', lines: [at], closed: false, widthPx: 1.1 },
     { kind: 'dots', layer: 'signs', role: 'sheet', at: balls, radiusPx: BALL_PX },
     { kind: 'dots', layer: 'signs', role: 'ink', at: balls, radiusPx: BALL_PX, lineWidthPx: 1 },
@@ -39,6 +39,16 @@ export function playedScene({ ground, from }: PlayedHole, size: Size): Scene {
     description: `Hole ${ground.hole}: ${strokes} ${strokes === 1 ? 'stroke' : 'strokes'} as they were played.`,
     marks: inOrder(marks),
   };
+}
+
+/** The page itself is the paper of so small a chart: no white beyond the ground and no line about it, and sand by its edge. */
+function onPaper(mark: Mark): Mark[] {
+  if (mark.kind === 'stroke') return mark.layer === 'bounds' ? [] : [mark];
+  if (mark.kind !== 'fill') return [mark];
+  if (mark.layer === 'sand') return [{ ...mark, role: 'sand' }];
+  return [
+    mark.role === 'sheet' && (mark.layer === 'tint' || mark.layer === 'bounds') ? { ...mark, role: 'paper' } : mark,
+  ];
 }
 
 function staff(at: Xy): Mark[] {

@@ -1,6 +1,6 @@
 import { TIE_STROKES } from '../choice/doubt.ts';
 import type { ChoiceLoss } from './choiceLoss.ts';
-import { dearest, type HabitAccount, perRound } from './habitAccount.ts';
+import { dearest, type HabitAccount, LEAST_HOLES, perRound } from './habitAccount.ts';
 
 /** Habits of choosing: each is measured against the player's own best choice. */
 export const CHOICE_HABITS = ['spot', 'number', 'swing', 'risk'] as const;
@@ -31,6 +31,6 @@ export function choiceHabits(holes: readonly (readonly ChosenShot[])[]): HabitAc
       TIE_STROKES,
     );
     const strokesPerRound = perRound(byHole);
-    return { habit, strokesPerRound, shown: strokesPerRound.lo80 > 0, examples };
+    return { habit, strokesPerRound, shown: strokesPerRound.lo80 > 0 && holes.length >= LEAST_HOLES, examples };
   }).toSorted((a, b) => b.strokesPerRound.mean - a.strokesPerRound.mean);
 }

@@ -32,6 +32,9 @@ export const dearest = (shots: readonly Example[], least: number): readonly Exam
 export const ranked = <H extends string>(habits: readonly HabitAccount<H>[]): HabitAccount<H>[] =>
   habits.toSorted((a, b) => Number(b.shown) - Number(a.shown) || b.strokesPerRound.mean - a.strokesPerRound.mean);
 
+/** On fewer holes than this nothing is told from chance. */
+export const LEAST_HOLES = 6;
+
 const DRAWS = 400;
 const SEED = 18;
 

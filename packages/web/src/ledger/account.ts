@@ -1,5 +1,5 @@
 import type { Bar, StrokesScale } from '@leeway/chart';
-import { CHOICE_HABITS, perRound } from '@leeway/engine';
+import { CHOICE_HABITS, LEAST_HOLES, perRound } from '@leeway/engine';
 import type { KeptLedger } from './kept.ts';
 
 /** Rows of the account, in the order in which they stand. */
@@ -70,7 +70,12 @@ function barOf({ holes, shots }: KeptLedger, rows: readonly RowName[]): Bar {
   );
   const { mean, lo80, hi80 } = perRound(byHole);
   const each = holes.length / 18;
-  return { mean: mean * each, lo80: lo80 * each, hi80: hi80 * each, shown: lo80 > 0 || hi80 < 0 };
+  return {
+    mean: mean * each,
+    lo80: lo80 * each,
+    hi80: hi80 * each,
+    shown: holes.length >= LEAST_HOLES && (lo80 > 0 || hi80 < 0),
+  };
 }
 
 /** The strokes of a row that lost most, none under a tie. */

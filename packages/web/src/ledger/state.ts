@@ -165,6 +165,7 @@ export class LedgerState {
         standing = await got<Standing>(`${url}/${errand.id}`);
       }
       if (standing.state === 'failed') this.fault.value = LEDGER.failed;
+      this.done.value = undefined;
       await this.load();
     });
     this.working.value = undefined;

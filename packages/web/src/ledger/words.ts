@@ -147,7 +147,9 @@ export function comesTo(ledger: KeptLedger, choice: number, usual: number): read
     swing: 'The length of swing cost most.',
     risk: 'Risk cost most.',
   };
-  const [first] = ledger.habits.filter(({ habit, strokesPerRound }) => habit in WHAT && strokesPerRound.mean >= 0.1);
+  const [first] = ledger.habits.filter(
+    ({ habit, strokesPerRound }) => habit in WHAT && (strokesPerRound.mean * ledger.holes.length) / 18 >= 0.05,
+  );
   const where = (first?.examples ?? [])
     .map((e) => `hole ${e.hole}, stroke ${e.shot}: ${strokesWords(e.strokes)}`)
     .join('; ');
