@@ -249,6 +249,7 @@ describe('choosing first', () => {
   it('draws and says nothing of the answer until it is asked for, then prices what was chosen', async () => {
     const { desk, clock, state } = await opened();
     state.hideAnswers(true);
+    expect(state.sheets.picture.value).toBeUndefined();
     expect(desk.of('draw').at(-1)?.ask).toMatchObject({ unchosen: 1 });
     expect(desk.of('draw').at(-1)?.ask).not.toHaveProperty('shot');
     expect(state.spotFrom.value).toEqual(state.flag.value);

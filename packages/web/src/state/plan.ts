@@ -1,18 +1,10 @@
 import type { HoleDocument, Shelf, ShotDocument } from '@leeway/contract';
 import type { ShownWind } from '@leeway/chart';
-import {
-  bearingRad,
-  CALM,
-  distanceM,
-  FORECAST_HEIGHT_M,
-  placeAt,
-  type PlanePoint,
-  type Units,
-  type Wind,
-} from '@leeway/engine';
+import { CALM, FORECAST_HEIGHT_M, type PlanePoint, type Units, type Wind } from '@leeway/engine';
 import { batch, computed, effect, signal } from '@preact/signals';
 import type { Behind, FlagAsk, HoleAnswer, KeepAnswer, Option, PlanDesk, ScoresAnswer, ShotAnswer } from '../asks.ts';
 import { keepOnGreen } from '../plane/keepOnGreen.ts';
+import { plainSpot } from '../plane/plainSpot.ts';
 import { openingShot, type SheetFormat, sheetOf } from '../opening.ts';
 import { summaryWords } from '../words.ts';
 import type { Clock } from './clock.ts';
@@ -25,8 +17,6 @@ import { type Room, Sheets } from './sheets.ts';
 
 /** A plan that was worked out beforehand is asked for in full this long after its sheet is there. */
 const SOLVE_MS = 300;
-/** With the answer hidden a spot is taken from the flag, or from this far up the line to it. */
-const PLAIN_M = 200;
 
 export type Handle = 'flag' | 'spot';
 
@@ -77,8 +67,7 @@ export class PlanState {
   readonly spotFrom = computed(() => {
     if (!this.first.hidden.value) return this.spot.value;
     const [ball, flag] = [this.ball.value, this.flag.value];
-    if (ball === undefined || flag === undefined) return undefined;
-    return distanceM(ball, flag) < PLAIN_M ? flag : placeAt(ball, bearingRad(ball, flag), PLAIN_M);
+    return ball && flag && plainSpot(ball, flag);
   });
   /** Whose answer is shown, and the flag that it is for. */
   readonly answered = computed(() => {
@@ -162,6 +151,8 @@ export class PlanState {
   /** Hides every answer until it was chosen first, or shows them as they come. */
   hideAnswers(on: boolean): void {
     batch(() => {
+      // nothing of the answer stays while its sheet is drawn without it
+      this.sheets.clear();
       this.first.on.value = on;
       this.first.again();
       this.behind.value = undefined;
