@@ -183,6 +183,32 @@ describe('leeway carries', () => {
     expect(out).toMatch(/^Days and balls\n {2}range balls go 9\d % of the own ball, \d\d % to \d\d+ % at 8 in 10/m);
   });
 
+  it('takes in pitch marks, and misses where every approach is there', async () => {
+    const shots = await file('t.csv', shotsOf(8));
+    const random = randomFrom(6);
+    const rows = Array.from({ length: 40 }, () => {
+      const [past, right] = [random.next() < 0.15 ? -40 : 10 * random.normal() - 5, 7 * random.normal()];
+      const missed = past < -13 ? 'short' : past > 13 ? 'long' : right < -12 ? 'left' : right > 12 ? 'right' : '';
+      const mark = missed === '' ? `${past.toFixed(0)},${right.toFixed(0)}` : ',';
+      return `7i,150,${mark},137,163,24,${missed},2026-05-01`;
+    });
+    const head = 'club,to flag (yd),past (paces),right (paces),front,back,width,missed,date';
+    const rounds = await file('rounds.csv', `${head}\n${rows.join('\n')}\n`);
+    const some = await run(shots, '--approaches', rounds, '--handicap', '14', '--json');
+    expect(some.err).toContain('[some-logged]');
+    const all = await run(shots, '--approaches', rounds, '--all-logged', '--handicap', '14', '--json');
+    expect([some.code, all.code, all.err]).toEqual([0, 0, '']);
+    const seven = (out: string) => parsed(out).entries.find((e) => e.club === '7i')!.carryM;
+    expect(Math.abs(seven(all.out).mean - 145 * 0.9144)).toBeLessThan(2.5 * seven(all.out).se);
+    expect(seven(all.out).se).toBeLessThan(seven(some.out).se);
+    const [apart] = parsed(all.out).apart ?? [];
+    expect([apart?.club, apart?.rangeM.n, apart?.courseM.n]).toEqual(['7i', 8, 40]);
+    const text = (await run(shots, '--approaches', rounds, '--all-logged', '--handicap', '14')).out;
+    expect(text).toMatch(/^ {2}7i: range 1\d\d \(.*, 8 balls\), course 1\d\d \(.*, 40 balls\); the plan uses 1\d\d/m);
+    const bad = await file('bad.csv', 'club,carry\n7i,150\n');
+    expect((await run(shots, '--approaches', bad)).err).toContain('[approach-columns]');
+  });
+
   it('counts a session given twice once', async () => {
     const one = await file('h.csv', shotsOf(9));
     const two = await file('i.csv', shotsOf(9));

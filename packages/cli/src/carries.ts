@@ -51,6 +51,13 @@ export const carries: Command = {
     },
     handicap: { kind: 'text', value: 'N', help: 'handicap index; 15 is assumed when nothing says it' },
     units: { ...UNITS_OPTION, help: 'of columns that do not say, and of the text: yards (default) or metres' },
+    approaches: {
+      kind: 'text',
+      value: 'FILE',
+      many: true,
+      help: 'approaches of rounds: club, to flag, and past and right of it to the pitch mark, or missed; front, back, width of the green',
+    },
+    'all-logged': { kind: 'flag', help: 'every approach of these rounds is there, misses too; else doubt is wider' },
     map: { kind: 'text', value: '"HEADING=COLUMN"', many: true, help: 'what a heading means' },
     patterns: { kind: 'text', value: 'FILE', help: 'write a Player file ready for plan --player' },
     out: { kind: 'text', value: 'FILE', help: 'draw the ladder, as SVG or PDF by the ending' },

@@ -8,7 +8,16 @@ import {
   wordFault,
 } from '@leeway/contract';
 import { handicapIndexOf, type PlayerFile, type SwingBalls } from '@leeway/engine';
-import { groupShots, plainHeading, readShots, shotsOfOne, withoutRepeatedSessions } from '@leeway/formats';
+import {
+  type Approach,
+  approachNotes,
+  groupShots,
+  plainHeading,
+  readApproaches,
+  readShots,
+  shotsOfOne,
+  withoutRepeatedSessions,
+} from '@leeway/formats';
 import type { Given, Io } from './command.ts';
 import { Usage } from './command.ts';
 import { isFault, playerNamed, refusal, told, withStore } from './data.ts';
@@ -35,7 +44,8 @@ export async function readCarriesInput(given: Given, io: Io): Promise<CarriesInp
   const index = given.text('handicap');
   const handicapIndex = index === undefined ? undefined : parseNumber('handicap', index, [-10, 54]);
   if (given.text('data') !== undefined) return storedInput(given, io, units, handicapIndex);
-  if (given.words.length === 0) throw new Usage('name a file of shots');
+  if (given.words.length === 0 && given.texts('approaches').length === 0)
+    throw new Usage('name a file of shots, or --approaches FILE');
   const faults: Fault[] = [];
   const player = await playerOf(given, handicapIndex, faults);
   const rows: ShotRow[] = [];
@@ -49,8 +59,17 @@ export async function readCarriesInput(given: Given, io: Io): Promise<CarriesInp
   }
   const sessions = withoutRepeatedSessions(rows);
   const chosen = shotsOfOne(sessions.rows, given.text('name'));
-  const grouped = groupShots(chosen.rows, player.clubs ?? []);
+  const marks: Approach[] = [];
+  for (const file of given.texts('approaches')) {
+    const bytes = await readBytesCapped(file, CAP_BYTES.shots);
+    const read = bytes.value === undefined ? undefined : readApproaches(bytes.value, file, units);
+    faults.push(...bytes.faults, ...(read?.faults ?? []));
+    marks.push(...(read?.value ?? []));
+  }
+  const allLogged = given.flag('all-logged');
+  const grouped = groupShots(chosen.rows, player.clubs ?? [], { rows: marks, allLogged });
   faults.push(
+    ...approachNotes(marks, allLogged),
     ...sessions.faults,
     ...chosen.faults,
     ...grouped.faults,

@@ -11,6 +11,8 @@ export * from './shots/sessions.ts';
 export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
 export { withApproaches } from './shots/approaches.ts';
+export { type Approach, readApproaches } from './shots/readApproaches.ts';
+export { approachNotes } from './shots/approachBalls.ts';
 export * from './shots/headings.ts';
 export * from './round/playedHole.ts';
 export * from './round/ledgerOf.ts';

@@ -1,5 +1,8 @@
 import type { Fault, ShotRow } from '@leeway/contract';
 
+/** A row and the date that it may have. */
+export type Dated = Pick<ShotRow, 'file' | 'line' | 'date' | 'readings'>;
+
 const DAY_MS = 86_400_000;
 
 /** Years, months and days in the orders that they are written in. */
@@ -10,7 +13,7 @@ const LOCAL = /^(\d{1,2})([-/.])(\d{1,2})[-/.](\d{4})/;
  * For each row, the days that it was hit before the newest of all rows; nothing where its date is missing or is no date. `12.5.2026` is the 12th of May; with slashes
  * or dashes a file's own dates must settle which of day and month comes first, else none of them counts and it is told.
  */
-export function agesOf(rows: readonly ShotRow[]): {
+export function agesOf(rows: readonly Dated[]): {
   readonly agesDays: readonly (number | undefined)[];
   readonly faults: readonly Fault[];
 } {
@@ -25,7 +28,7 @@ export function agesOf(rows: readonly ShotRow[]): {
   return { agesDays: days.map((d) => (d === undefined ? undefined : newest - d)), faults };
 }
 
-function writtenOf({ date, readings }: ShotRow): string | undefined {
+function writtenOf({ date, readings }: Dated): string | undefined {
   const written = date ?? readings.date;
   return typeof written === 'string' ? written.trim() : undefined;
 }
@@ -33,7 +36,7 @@ function writtenOf({ date, readings }: ShotRow): string | undefined {
 type Order = boolean | 'unsettled';
 
 /** Whether the months come first in a file's dates with slashes or dashes; unsettled when all may be read both ways. */
-function monthFirst(rows: readonly ShotRow[]): Order {
+function monthFirst(rows: readonly Dated[]): Order {
   let ambiguous = false;
   for (const row of rows) {
     const found = LOCAL.exec(writtenOf(row) ?? '');
@@ -61,7 +64,7 @@ function dayNumber(year: number, month: number, day: number): number | undefined
   return back.getUTCMonth() === month - 1 && back.getUTCDate() === day ? Math.round(ms / DAY_MS) : undefined;
 }
 
-function unsettled(file: string, rows: readonly ShotRow[]): Fault {
+function unsettled(file: string, rows: readonly Dated[]): Fault {
   const first = rows.find((r) => r.file === file && LOCAL.test(writtenOf(r) ?? ''));
   return {
     code: 'dates',

@@ -1,7 +1,10 @@
 import type { Fault, ShotRow } from '@leeway/contract';
-import { clubKey, RAD_PER_DEG, readClub, swingKey, type Ball, type ClubInBag, type SwingBalls } from '@leeway/engine';
-import { agesOf } from './dates.ts';
-import { type OnReferenceDay, onReferenceDay } from './referenceDay.ts';
+import { clubKey, readClub, swingKey, type Ball, type ClubInBag, type SwingBalls } from '@leeway/engine';
+import { approachBalls } from './approachBalls.ts';
+import { ballOf } from './ballOf.ts';
+import { agesOf, type Dated } from './dates.ts';
+import type { Approach } from './readApproaches.ts';
+import { onReferenceDay } from './referenceDay.ts';
 
 /** The loft of a club whose name says nothing. */
 const MID_IRON_DEG = 34;
@@ -10,48 +13,70 @@ const MID_IRON_DEG = 34;
 export function groupShots(
   rows: readonly ShotRow[],
   bag: readonly ClubInBag[],
+  approaches: { readonly rows: readonly Approach[]; readonly allLogged: boolean } = { rows: [], allLogged: false },
 ): { readonly swings: readonly SwingBalls[]; readonly faults: readonly Fault[] } {
   const groups = new Map<string, ShotRow[]>();
+  const marks = Map.groupBy(approaches.rows, groupKeyOf);
   const putts: ShotRow[] = [];
   for (const row of rows) {
     if (readClub(row.club)?.family === 'putter') {
       putts.push(row);
       continue;
     }
-    const key = JSON.stringify([clubKey(row.club), swingKey(row.swing)]);
+    const key = groupKeyOf(row);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [row]);
     else group.push(row);
   }
-  const clubNames = namesBy(rows, (r) => r.club, clubKey);
-  const { agesDays, faults } = agesOf(rows);
-  const ages = new Map(rows.map((row, i) => [row, agesDays[i]]));
-  const swings = [...groups.values()].map((group) => swingOf(group, bag, clubNames, ages));
+  for (const key of marks.keys()) if (!groups.has(key)) groups.set(key, []);
+  const all = [...rows, ...approaches.rows];
+  const clubNames = namesBy(all, (r) => r.club, clubKey);
+  const { agesDays, faults } = agesOf(all);
+  const ages = new Map<Dated, number | undefined>(all.map((row, i) => [row, agesDays[i]]));
+  const swings = [...groups].map(([key, group]) =>
+    swingOf(group, marks.get(key) ?? [], approaches.allLogged, bag, clubNames, ages),
+  );
   return { swings, faults: [...puttFaults(putts), ...unknownClubs(rows), ...faults] };
 }
 
+const groupKeyOf = ({ club, swing }: { readonly club: string; readonly swing: string }): string =>
+  JSON.stringify([clubKey(club), swingKey(swing)]);
+
 function swingOf(
   group: readonly ShotRow[],
+  marks: readonly Approach[],
+  allLogged: boolean,
   bag: readonly ClubInBag[],
   clubNames: ReadonlyMap<string, string>,
-  agesDays: ReadonlyMap<ShotRow, number | undefined>,
+  agesDays: ReadonlyMap<Dated, number | undefined>,
 ): SwingBalls {
-  const key = clubKey(group[0]?.club ?? '');
+  const first = group[0] ?? marks[0];
+  const key = clubKey(first?.club ?? '');
   const owned = bag.find((c) => clubKey(c.name) === key);
-  const swing = swingKey(group[0]?.swing ?? 'full');
+  const swing = swingKey(first?.swing ?? 'full');
   const listed = owned?.swings?.map((s) => (typeof s === 'string' ? s : s.name)).find((s) => swingKey(s) === swing);
   const loft = owned?.loftDeg === undefined ? {} : { loftDeg: owned.loftDeg };
+  const loftDeg = owned?.loftDeg ?? readClub(first?.club ?? '')?.loftDeg ?? MID_IRON_DEG;
+  const ageOf = (row: Dated): { readonly ageDays?: number } => {
+    const ageDays = agesDays.get(row);
+    return ageDays === undefined ? {} : { ageDays };
+  };
+  const ofShot = (row: ShotRow): Ball => ({
+    ...ballOf(onReferenceDay(row, loftDeg)),
+    ...ageOf(row),
+    ...(isRangeBall(row) ? { rangeBall: true } : {}),
+  });
+  const played = approachBalls(
+    marks,
+    marks.map((m) => agesDays.get(m)),
+    loftDeg,
+    allLogged,
+  );
   return {
     club: owned?.name ?? clubNames.get(key) ?? key,
-    swing: listed ?? namesBy(group, (r) => r.swing, swingKey).get(swing) ?? swing,
-    balls: group.map((row): Ball => {
-      const ageDays = agesDays.get(row);
-      return {
-        ...ballOf(onReferenceDay(row, owned?.loftDeg ?? readClub(row.club)?.loftDeg ?? MID_IRON_DEG)),
-        ...(ageDays === undefined ? {} : { ageDays }),
-        ...(isRangeBall(row) ? { rangeBall: true } : {}),
-      };
-    }),
+    swing: listed ?? namesBy([...group, ...marks], (r) => r.swing, swingKey).get(swing) ?? swing,
+    balls: [...group.map(ofShot), ...played.balls],
+    ...(played.unseen.length === 0 ? {} : { unseen: played.unseen }),
     ...loft,
   };
 }
@@ -60,18 +85,10 @@ function swingOf(
 export const isRangeBall = ({ readings: { ball } }: ShotRow): boolean =>
   typeof ball === 'string' && /range/i.test(ball);
 
-/** A ball's direction is known when its side was, and lies within its carry: sin(direction) = side / carry. */
-export function ballOf({ carryM, sideM, seCarryM, seDirectionDeg }: OnReferenceDay): Ball {
-  const erred = seCarryM === undefined ? {} : { seCarryM };
-  if (sideM === undefined || Math.abs(sideM) > carryM || carryM === 0) return { carryM, ...erred };
-  const turned = seDirectionDeg === undefined ? {} : { seDirectionDeg };
-  return { carryM, directionDeg: Math.asin(sideM / carryM) / RAD_PER_DEG, ...erred, ...turned };
-}
-
 /** For each key the spelling met most often, the first of equals. */
-function namesBy(
-  rows: readonly ShotRow[],
-  nameOf: (row: ShotRow) => string,
+function namesBy<Row>(
+  rows: readonly Row[],
+  nameOf: (row: Row) => string,
   keyOf: (name: string) => string,
 ): ReadonlyMap<string, string> {
   const counts = new Map<string, number>();

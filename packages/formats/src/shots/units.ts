@@ -22,6 +22,8 @@ const UNITS: { readonly [word: string]: Unit } = {
   yds: YARD,
   yard: YARD,
   yards: YARD,
+  pace: YARD,
+  paces: YARD,
   m: METRE,
   mtr: METRE,
   metre: METRE,
