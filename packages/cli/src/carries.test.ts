@@ -209,6 +209,26 @@ describe('leeway carries', () => {
     expect((await run(shots, '--approaches', bad)).err).toContain('[approach-columns]');
   });
 
+  it('weighs gaps by the holes of a course, tables wedges by swing, and names clubs that their lofts belie', async () => {
+    const wedges = 'PW,half,70,1\nPW,half,71,0';
+    const rows = shotsOf(10).trim().split('\n').slice(1);
+    const swung = rows.map((row) => row.replace(/^([^,]*),/, '$1,full,')).join('\n');
+    const eight = swung.replaceAll('9i,', '6i,');
+    const shots = await file('u.csv', `Club,Swing,Carry (yd),Side (yd)\n${swung}\n${wedges}\n${eight}\n`);
+    const links = join(import.meta.dirname, '../../demo/ground/tolvane.geojson');
+    const { code, out } = await run(shots, '--handicap', '14', '--ground', links);
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      /^Gaps, by strokes a round on the 18 holes of .*\n {2}\d+ yards between \d+ and \d+: asked for/m,
+    );
+    expect(out).toMatch(/^wedges +full +half\nPW +11\d ±\d+ +\d\d ±\d+$/m);
+    expect(out).toMatch(/^ {2}the 7i carries \d+ yards beyond the 6i \(\d+ in 100\)/m);
+    expect((await run(shots, '--handicap', '14')).out).toContain('on usual holes');
+    const none = await run(shots, '--ground', join(folder, 'nowhere.geojson'));
+    expect([none.code, none.out]).toEqual([1, '']);
+    expect(none.err).toContain('nowhere.geojson');
+  });
+
   it('counts a session given twice once', async () => {
     const one = await file('h.csv', shotsOf(9));
     const two = await file('i.csv', shotsOf(9));

@@ -19,6 +19,7 @@ import {
 import { type Command, type Given, type Io, Usage } from './command.ts';
 import { readCarriesInput, tell } from './carriesInput.ts';
 import { carriesText } from './carriesText.ts';
+import { mappedLengths, usualLengths } from './holeLengths.ts';
 import { occasionsTold } from './occasionLines.ts';
 import { DATA_OPTION } from './data.ts';
 import { drawn, formOf, LIGHT_OPTION, lightOf } from './drawn.ts';
@@ -51,6 +52,11 @@ export const carries: Command = {
     },
     handicap: { kind: 'text', value: 'N', help: 'handicap index; 15 is assumed when nothing says it' },
     units: { ...UNITS_OPTION, help: 'of columns that do not say, and of the text: yards (default) or metres' },
+    ground: {
+      kind: 'text',
+      value: 'FILE',
+      help: 'the course that is played: gaps are weighed by what its holes leave',
+    },
     approaches: {
       kind: 'text',
       value: 'FILE',
@@ -83,6 +89,12 @@ async function runCarries(given: Given, io: Io): Promise<number> {
     .map((s): CarryEntry => carryEntry(s, claimedOf(player, s.club, s.swing)))
     .toSorted((a, b) => b.carryM.mean - a.carryM.mean);
   const apart = apartOf(player, fits);
+  const ground = given.text('ground');
+  const holes = ground === undefined ? usualLengths(entries) : await mappedLengths(ground);
+  if (!('words' in holes)) {
+    tell(holes, io);
+    return 1;
+  }
   const odd = oddClubs(player, fits, given.words[0] ?? '', units);
   tell(odd, io);
   const path = given.text('patterns');
@@ -129,7 +141,7 @@ async function runCarries(given: Given, io: Io): Promise<number> {
       faults: [...input.faults, ...odd],
     };
     io.out(`${JSON.stringify(document)}\n`);
-  } else io.out(carriesText(player, entries, gaps, units, { apart, occasions: fits[0]?.occasions }));
+  } else io.out(carriesText(player, entries, gaps, units, { apart, occasions: fits[0]?.occasions, holes }));
   return 0;
 }
 

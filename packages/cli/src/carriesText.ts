@@ -3,15 +3,27 @@ import {
   type CarryEntry,
   type CarryGap,
   enough,
+  gapCosts,
   handicapIndexOf,
   isFullSwing,
+  ladderFaults,
+  leftBy,
   type Occasions,
   onCourseOf,
   type PlayerFile,
   YARD_M,
 } from '@leeway/engine';
+import type { HoleLengths } from './holeLengths.ts';
+import { gapLines, orderLines, wedgeLines } from './ladderLines.ts';
 import { apartLines, occasionLines } from './occasionLines.ts';
 import type { Units } from './quantities.ts';
+
+/** What stands beside the table. */
+export interface Beside {
+  readonly apart: readonly Apart[];
+  readonly occasions: Occasions | undefined;
+  readonly holes: HoleLengths;
+}
 
 /** The table of carries as a coach reads it: longest first, figures in whole yards or metres, with what each column means below. */
 export function carriesText(
@@ -19,7 +31,7 @@ export function carriesText(
   entries: readonly CarryEntry[],
   gaps: readonly CarryGap[],
   units: Units,
-  { apart, occasions }: { readonly apart: readonly Apart[]; readonly occasions: Occasions | undefined },
+  { apart, occasions, holes }: Beside,
 ): string {
   const unitM = units === 'm' ? 1 : YARD_M;
   const whole = (m: number): string => (m / unitM).toFixed(0);
@@ -40,6 +52,7 @@ export function carriesText(
     `${e.n}`,
     e.ballsNeeded === null ? '-' : `${e.ballsNeeded.balls}`,
   ]);
+  const costs = gapCosts(gaps, entries, leftBy(holes.lengthsM, entries), onCourseOf(player));
   const lines = [
     `Carries of ${player.name}, ${word} (${level})`,
     '',
@@ -48,7 +61,9 @@ export function carriesText(
     ...claimLines(entries, whole),
     ...apartLines(apart, entries, whole),
     ...occasionLines(occasions),
-    ...gapLines(gaps, whole, word),
+    ...wedgeLines(entries, whole),
+    ...orderLines(ladderFaults(entries, player.clubs ?? []), whole, word),
+    ...gapLines(gaps, costs, holes.words, whole, word),
     nextLine(player, entries, unitM),
     '',
     'carry: the good strike, and how far off it may be (19 times in 20). 8 in 10: the carry that eight balls in ten reach, mishits among them.',
@@ -92,17 +107,6 @@ function nextLine(player: PlayerFile, entries: readonly CarryEntry[], unitM: num
   const name = isFullSwing(next.swing) ? next.club : `${next.club}, ${next.swing}`;
   const balls = `${next.balls} balls with the ${name}, which bring its carry from ±${now} to about ±${after}`;
   return `Next: ${balls}; a choice of club needs ±${needed}, ${more} balls from here.`;
-}
-
-function gapLines(gaps: readonly CarryGap[], whole: (m: number) => string, word: string): readonly string[] {
-  if (gaps.length === 0) return [];
-  return [
-    'Gaps',
-    ...gaps.map(
-      (g) => `  ${whole(g.missingM)} ${word} between ${whole(g.fromM)} and ${whole(g.toM)}: ${g.ways.join('; or ')}`,
-    ),
-    '',
-  ];
 }
 
 /** Columns side by side: the first to the left, the rest to the right. */

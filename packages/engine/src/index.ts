@@ -47,6 +47,8 @@ export {
   SESSION_CAP,
 } from './player/enough.ts';
 export * from './player/sessionOrder.ts';
+export { gapCosts, type GapCost, leftBy, type LeftToFlag, type WayToFill } from './player/gapCost.ts';
+export * from './player/ladderCheck.ts';
 export * from './player/tiring.ts';
 export { type Occasion, type Occasions } from './player/occasions.ts';
 export { type Apart, apartOf } from './player/apart.ts';

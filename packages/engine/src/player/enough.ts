@@ -56,7 +56,7 @@ export const SESSION_CAP: { readonly [who in Hitter]: number } = { junior: 50, a
  * Strokes that a carry off by one standard deviation of the good strike on the course costs a shot; by the square of the error elsewhere. Set by our own model of a
  * green with and without water in front, 10 yd short, at four levels (.12, .21, .15, .08).
  */
-const LOSS_AT_ONE_SPREAD = 0.14;
+export const LOSS_AT_ONE_SPREAD = 0.14;
 /** Losses under this are a tie, so a carry is known well enough when 19 times in 20 it is off by less than costs this. */
 const TIE = 0.02;
 /** Shots a round whose outcome hangs on the carry: assumed. From the tee a line and a width matter more. */
