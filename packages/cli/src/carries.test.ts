@@ -237,6 +237,17 @@ describe('leeway carries', () => {
     expect(err).toContain('[session-twice]');
   });
 
+  it('names a session that nearly repeats another, and one in another unit', async () => {
+    const one = await file('v.csv', shotsOf(14));
+    const rounded = shotsOf(14).replace(
+      /(\d+)\.(\d)/g,
+      (_, whole, tenth) => `${Number(whole) + (Number(tenth) >= 5 ? 1 : 0)}`,
+    );
+    expect((await run(one, await file('w.csv', rounded), '--handicap', '14')).err).toContain('[session-nearly-twice]');
+    const metres = await file('x.csv', shotsOf(14, 8).replaceAll('(yd)', '(m)'));
+    expect((await run(one, metres, '--handicap', '14')).err).toContain('[session-units]');
+  });
+
   it('asks whose shots they are', async () => {
     const shots = await file('j.csv', 'player,club,carry [m],side [m]\nKim,7i,140,1\nLee,7i,150,2\nKim,7i,141,1\n');
     const asked = await run(shots, '--json');

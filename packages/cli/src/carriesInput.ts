@@ -12,6 +12,7 @@ import {
   type Approach,
   approachNotes,
   groupShots,
+  oddSessions,
   plainHeading,
   readApproaches,
   readShots,
@@ -72,6 +73,7 @@ export async function readCarriesInput(given: Given, io: Io): Promise<CarriesInp
     ...approachNotes(marks, allLogged),
     ...sessions.faults,
     ...chosen.faults,
+    ...oddSessions(chosen.rows),
     ...grouped.faults,
     ...tooManyClubs(grouped.swings, given.words[0] ?? ''),
   );

@@ -8,6 +8,7 @@ export * from './ground/faultBook.ts';
 export * from './heights/asciiGrid.ts';
 export * from './shots/readShots.ts';
 export * from './shots/sessions.ts';
+export { oddSessions } from './shots/oddSessions.ts';
 export * from './shots/onePlayer.ts';
 export * from './shots/groupShots.ts';
 export { withApproaches } from './shots/approaches.ts';
