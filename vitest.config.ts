@@ -26,6 +26,7 @@ export default defineConfig({
             'bench/src/**/*.slow.test.ts',
           ],
           testTimeout: 240_000,
+          maxWorkers: 2,
         },
       },
     ],

@@ -13,11 +13,12 @@ const CARD = [
   'rg2', 'fr,g2', 'g-3', 'frsg2', 'f7g2', 'rsg1', 'ffwg2', 'g2', 'r,fg-2', 'tfg2', 'fg2', 's=g2', 'frg2', 'ofrg2', 'f6r.g1', 'r-g2', 'rfg2', 'fg3',
 ]; // prettier-ignore
 
+// a server a test: the account of a whole card takes minutes, and the next round would wait for it
 let leeway: RunningLeeway;
-test.beforeAll(async () => {
+test.beforeEach(async () => {
   leeway = await startLeeway();
 });
-test.afterAll(() => leeway.stop());
+test.afterEach(() => leeway.stop());
 
 const SENT = { 'x-leeway': '1' };
 const made = { madeAt: '2026-05-14T09:30:00Z' };

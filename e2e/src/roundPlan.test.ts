@@ -32,6 +32,20 @@ async function picture(page: Page, name: string): Promise<void> {
     await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
 }
 
+/** Five holes of the shelf's; all eighteen by `npm run thorough`. */
+const HOLES = ['1', '2', '3', '4', '7'];
+const thorough = process.env['LEEWAY_THOROUGH'] !== undefined;
+const COUNT = thorough ? 18 : HOLES.length;
+
+async function shorten(page: Page): Promise<void> {
+  await page.route('**/api/shelf', async (route) => {
+    const answer = await route.fetch();
+    const shelf = (await answer.json()) as { grounds: { holes: { hole: string }[] }[] };
+    for (const ground of shelf.grounds) ground.holes = ground.holes.filter(({ hole }) => HOLES.includes(hole));
+    await route.fulfill({ response: answer, json: shelf });
+  });
+}
+
 const strokesOn = (page: Page, hole: string) => page.locator(`tr[data-hole="${hole}"] .strokes-n`);
 
 test('a round is planned for typed flags and wind, hole by hole, kept, printed on one page, opened again and taken away', async ({
@@ -42,6 +56,7 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
   page.on('console', (message) => told.push(message.text()));
   page.on('pageerror', (error) => told.push(error.message));
   await page.setViewportSize({ width: 1280, height: 860 });
+  if (!thorough) await shorten(page);
   await page.goto(new URL(`/?player=${owner}&hole=7`, leeway.address).href);
   await page.getByRole('link', { name: 'Whole round' }).click({ timeout: 90_000 });
   await expect(page.getByRole('heading', { name: 'Round plan', level: 1 })).toBeVisible();
@@ -62,11 +77,13 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
 
   const began = Date.now();
   await plan.click();
-  await expect(page.getByText(/^[1-9]\d* of 18 holes planned\.$/)).toBeVisible({ timeout: 120_000 });
-  await expect(page.getByText('18 of 18 holes planned.')).toBeVisible({ timeout: 300_000 });
-  say(`a round of 18 holes with its chances: ${((Date.now() - began) / 1000).toFixed(1)} s by the clock`);
+  await expect(page.getByText(new RegExp(`^[1-9]\\d* of ${COUNT} holes planned\\.$`))).toBeVisible({
+    timeout: 120_000,
+  });
+  await expect(page.getByText(`${COUNT} of ${COUNT} holes planned.`)).toBeVisible({ timeout: 300_000 });
+  say(`a round of ${COUNT} holes with its chances: ${((Date.now() - began) / 1000).toFixed(1)} s by the clock`);
   const strokes = await page.locator('.strokes-n').allInnerTexts();
-  expect(strokes).toHaveLength(18);
+  expect(strokes).toHaveLength(COUNT);
   const sum = strokes.reduce((total, text) => total + Number(text), 0);
   const total = page.locator('[data-figure=round]');
   await expect(total).toHaveText(

@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 
+const PATIENCE_MS = 2000;
+
 /** `leeway serve` as a user starts it, on a free port. */
 export interface RunningLeeway {
   readonly address: string;
@@ -30,7 +32,10 @@ export async function startLeeway(options: readonly string[] = [], folder?: stri
       stop: async () => {
         const ended = once(server, 'exit');
         server.kill('SIGTERM');
+        // asked twice it does not wait for what is being worked out
+        const again = setTimeout(() => server.kill('SIGTERM'), PATIENCE_MS);
         await ended;
+        clearTimeout(again);
         if (folder === undefined) rmSync(data, { recursive: true, force: true });
       },
     };
