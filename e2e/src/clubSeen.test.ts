@@ -60,7 +60,7 @@ for (const size of [
     await expect(seen).toContainText('36 balls, 4 mishit');
     await expect(seen.locator('canvas[data-drawn]')).toBeVisible();
     await expect(seen.getByRole('img')).toHaveAccessibleName(/7-iron, full from above: 36 balls, 4 of them mishit/);
-    await isSound(page, size);
+    await isSound(page);
     await picture(page, 'club');
     await seen.getByLabel('Before').selectOption('3 May 2026');
     await seen.getByLabel('After').selectOption('9 June 2026');
@@ -68,7 +68,7 @@ for (const size of [
       seen.getByText(/^Carry: 9 yd longer, four times in five from \d+ to \d+\. More than chance\.$/),
     ).toBeVisible();
     await expect(seen.getByText(/^Line: as before, .* May be chance\.$/)).toBeVisible();
-    await isSound(page, size);
+    await isSound(page);
     await picture(page, 'club-two-days');
     expect(told).toEqual([]);
   });
@@ -93,7 +93,7 @@ for (const size of [
     await fill({ 'Green begins at': '132', 'Mark from the flag': '4', 'Mark to the side': '3' });
     await marks.getByText('short', { exact: true }).click();
     await marks.getByText('left', { exact: true }).click();
-    await isSound(page, size);
+    await isSound(page);
     await picture(page, 'marks');
     await marks.getByRole('button', { name: 'Keep it' }).click();
     await expect(marks).toContainText('1 approach, 1 mark');

@@ -43,14 +43,14 @@ for (const size of SIZES) {
       await page.keyboard.type('Tilda Brook');
       await page.keyboard.press('Tab');
       await page.keyboard.type('17,2');
-      await isSound(page, size);
+      await isSound(page);
       await page.keyboard.press('Enter');
       await expect(page.getByRole('heading', { name: 'Tilda Brook' })).toBeVisible();
       await expect(page.getByRole('row', { name: /Tilda Brook/ })).toContainText('no carries yet');
       await page.getByLabel('A note').fill('Aims right of where she means to.');
       await page.getByRole('button', { name: 'Keep the note' }).click();
       await expect(page.getByText('Aims right of where she means to.')).toBeVisible();
-      await isSound(page, size);
+      await isSound(page);
       await picture(page, 'players');
 
       await page.getByRole('region').or(page.locator('.aside')).getByRole('link', { name: 'Carries' }).click();
@@ -70,7 +70,7 @@ for (const size of SIZES) {
       }
       await expect(page.getByText('71 balls in 1 session: 14 May 2026')).toBeVisible();
       await expect(page.getByText(/Line 6: found .*21o/)).toBeVisible();
-      await isSound(page, size);
+      await isSound(page);
       await picture(page, 'carries-file');
       await page.getByRole('button', { name: 'Keep them' }).click();
       const driver = page.getByRole('row', { name: /^Driver, full/ });
@@ -78,7 +78,7 @@ for (const size of SIZES) {
       await expect(driver).toContainText('11');
       await expect(page.locator('.ladder tbody tr')).toHaveCount(6);
       await expect(page.locator('.ladder-chart[data-drawn]')).toBeVisible();
-      await isSound(page, size);
+      await isSound(page);
       await picture(page, 'carries');
 
       await turnTo(page, 'Ground');
@@ -92,7 +92,7 @@ for (const size of SIZES) {
       await page.keyboard.type('318');
       await page.locator('.hazard').getByText('across').click();
       await expect(page.locator('canvas.drawn')).toBeVisible();
-      await isSound(page, size);
+      await isSound(page);
       await picture(page, 'ground');
       await page.getByRole('button', { name: 'Keep it and plan it' }).click();
       const expected = await planned(page);

@@ -1,9 +1,8 @@
 import { randomUUID } from 'node:crypto';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { keepPlayer } from './keptPlayer.ts';
 import { say } from './say.ts';
+import { isSound, picture } from './sound.ts';
 import { startLeeway, type RunningLeeway } from './serving.ts';
 
 let leeway: RunningLeeway;
@@ -13,24 +12,6 @@ test.beforeAll(async ({ request }) => {
   await keepPlayer(request, leeway.address, owner);
 });
 test.afterAll(() => leeway.stop());
-
-async function sound(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map((n) => `${id}: ${n.html.slice(0, 120)}`))).toEqual([]);
-  const size = page.viewportSize();
-  if (size === null) return;
-  for (const width of [320, size.width]) {
-    await page.setViewportSize({ ...size, width });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-  }
-}
-
-/** With PICTURES=FOLDER the page is kept as it looks, to be looked at. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (folder !== undefined)
-    await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
-}
 
 /** Five holes of the shelf's; all eighteen by `npm run thorough`. */
 const HOLES = ['1', '2', '3', '4', '7'];
@@ -72,7 +53,7 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
   await expect(page.getByText('not a flag: bl, m, 16,7R')).toBeVisible();
   await expect(plan).toBeDisabled();
   await page.getByLabel('Flag on hole 3', { exact: true }).fill('mr');
-  await sound(page);
+  await isSound(page);
   await picture(page, 'round-asked');
 
   const began = Date.now();
@@ -93,7 +74,7 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
     expect(row).toMatch(/^(?:D|\d+[WHi]|PW|GW|SW|LW|\d+°)/);
   const chances = (await page.locator('tbody .chance').allInnerTexts()).map(Number);
   expect(chances.every((n) => n >= 0 && n <= 100)).toBe(true);
-  await sound(page);
+  await isSound(page);
   await picture(page, 'round');
 
   await page.getByRole('button', { name: 'Keep this round' }).click();
@@ -107,7 +88,7 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
 
   await page.setViewportSize({ width: 390, height: 844 });
   await picture(page, 'round');
-  await sound(page);
+  await isSound(page);
 
   // frozen: another wind changes the page, not what is kept
   const before = await strokesOn(page, '7').innerText();
@@ -117,7 +98,7 @@ test('a round is planned for typed flags and wind, hole by hole, kept, printed o
   await page.getByRole('button', { name: /^open/ }).click();
   await expect(strokesOn(page, '7')).toHaveText(before);
   await expect(page.locator('.round-title')).toContainText('wind 10 mph from 225°');
-  await sound(page);
+  await isSound(page);
   await picture(page, 'round-kept');
   await page.getByRole('button', { name: /^take it away/ }).click();
   await page.getByRole('button', { name: 'Leave it' }).click();

@@ -48,7 +48,7 @@ for (const size of SIZES) {
       await page.getByLabel('Wind').selectOption('left');
       await page.getByLabel('Its speed').fill('8');
       await page.getByLabel('Balls in all').fill('15');
-      await isSound(page, size);
+      await isSound(page);
       await picture(page, 'session-before');
       await page.getByRole('button', { name: 'Begin' }).click();
       await expect(page.getByRole('heading', { name: 'PW, full' })).toBeVisible();
@@ -89,7 +89,7 @@ for (const size of SIZES) {
       await page.getByLabel(/^carry/).focus();
       await page.keyboard.type('52m');
       await expect(rowsOfLast(page)).toHaveCount(5);
-      await isSound(page, size);
+      await isSound(page);
 
       // the line is cut, and the page loaded anew: nothing is lost
       await page.route('**/api/**', (route) => route.abort());

@@ -3,9 +3,11 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 
 /** Nothing that axe finds, nothing that scrolls sideways, at this width and at 320 px. */
-export async function isSound(page: Page, size: { readonly width: number; readonly height: number }): Promise<void> {
+export async function isSound(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.flatMap(({ id, nodes }) => nodes.map((n) => `${id}: ${n.html.slice(0, 120)}`))).toEqual([]);
+  const size = page.viewportSize();
+  if (size === null) throw new Error('a page of no size');
   for (const width of [320, size.width]) {
     await page.setViewportSize({ ...size, width });
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);

@@ -1,8 +1,7 @@
 import { randomUUID } from 'node:crypto';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { keepPlayer } from './keptPlayer.ts';
+import { isSound, picture } from './sound.ts';
 import { startLeeway, type RunningLeeway } from './serving.ts';
 import { figure, handle, openPlan } from './watched.ts';
 
@@ -18,24 +17,6 @@ const SIZES = [
   { width: 390, height: 844 },
   { width: 1280, height: 860 },
 ];
-
-async function sound(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map((n) => `${id}: ${n.html.slice(0, 120)}`))).toEqual([]);
-  const size = page.viewportSize();
-  if (size === null) return;
-  for (const width of [320, size.width]) {
-    await page.setViewportSize({ ...size, width });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-  }
-}
-
-/** With PICTURES=FOLDER the page is kept as it looks, to be looked at. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (folder !== undefined)
-    await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
-}
 
 for (const size of SIZES) {
   test(`the answer stays hidden until club and spot are chosen, and the choice is kept with its reason: ${size.width} px`, async ({
@@ -68,7 +49,7 @@ for (const size of SIZES) {
     await expect(page.getByText(/^Your spot: .*(flag|out)/)).toBeVisible();
     await page.evaluate(() => scrollTo(0, 0));
     await picture(page, 'first-hidden');
-    await sound(page);
+    await isSound(page);
     await show.click();
     await expect(figure(page, 'costsMore')).toHaveText(/^\d\.\d\d more/, { timeout: 60_000 });
     await expect(page.getByText(/^Your spot: 5-iron, full/)).toBeVisible();
@@ -85,7 +66,7 @@ for (const size of SIZES) {
     await expect(kept).toContainText(cost.slice(0, 4));
     await page.evaluate(() => scrollTo(0, 0));
     await picture(page, 'first-shown');
-    await sound(page);
+    await isSound(page);
 
     // still there after the page was loaded anew; gone only after it was asked
     await openPlan(page, page.url());

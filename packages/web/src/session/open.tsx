@@ -1,25 +1,11 @@
-import { effect } from '@preact/signals';
-import { render } from 'preact';
-import { NobodysCarries } from '../carries/CarriesPage.tsx';
-import { isKept } from '../carries/isKept.ts';
-import { player } from '../shell/place.ts';
+import { openFor } from '../carries/openFor.tsx';
 import { SessionPage } from './SessionPage.tsx';
 import { SessionState } from './state.ts';
 
 /** Puts the Session page of the player that the address names into `root`; the result takes it away again. */
-export function open(root: HTMLElement): Promise<() => void> {
-  const stop = effect(() => {
-    const id = player.value;
-    if (!isKept(id)) {
-      render(<NobodysCarries />, root);
-      return;
-    }
+export const open = (root: HTMLElement): Promise<() => void> =>
+  openFor(root, (id) => {
     const state = new SessionState(id);
-    render(<SessionPage key={id} state={state} />, root);
     void state.load();
+    return <SessionPage key={id} state={state} />;
   });
-  return Promise.resolve(() => {
-    stop();
-    render(null, root);
-  });
-}
