@@ -7,7 +7,7 @@ import { answered, contourPrint, figure, handle, openPlan, LONG_MS, seen, stillD
 
 /** On a quiet machine. */
 const ANSWERED_MS = 250;
-const ATTEMPTS = 8;
+const ATTEMPTS = 10;
 /** The finger moves so often, this far each time, and this many times. */
 const EVERY_MS = 40;
 const STEP = { x: 2, y: 1 };
