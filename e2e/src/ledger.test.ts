@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import { DEMO } from '@leeway/demo';
 import { expect, type Page, test } from '@playwright/test';
 import { say } from './say.ts';
+import { isSound, picture } from './sound.ts';
 import { startLeeway, type RunningLeeway } from './serving.ts';
 
 const MOST_KEYS = 300;
@@ -37,20 +36,6 @@ async function store(page: Page): Promise<string> {
   if (courses.courses.length === 0) await post('/api/house/courses', course, { name: 'Tolvane Links', ground });
   await post(`/api/players/${owner}/profiles`, crypto.randomUUID(), profile);
   return owner;
-}
-
-/** Nothing that axe finds, nothing that scrolls sideways. */
-async function isSound(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.flatMap(({ id, nodes }) => nodes.map((n) => `${id}: ${n.html.slice(0, 120)}`))).toEqual([]);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-}
-
-/** With PICTURES=FOLDER the pages are kept as they look, to be looked at. */
-async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['PICTURES'];
-  if (folder === undefined) return;
-  await page.screenshot({ path: join(folder, `${name}-${page.viewportSize()?.width}.png`), fullPage: true });
 }
 
 test(`a card of 18 holes is entered with the keyboard in at most ${MOST_KEYS} keys`, async ({ page }) => {

@@ -3,7 +3,8 @@ import type { PlayerFile } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, sent } from '../shell/api.ts';
-import { fitPatterns } from '../shell/fit.ts';
+import { doErrand } from '../shell/errand.ts';
+import { tryingWith } from '../shell/trying.ts';
 import { OfferedFile } from './files.ts';
 import { type Rung, rungsOf } from './rungs.ts';
 import { CARRIES, fittingWords, keptWords } from './words.ts';
@@ -21,6 +22,7 @@ export class CarriesState {
   readonly approaches = signal<readonly Kept<'approach'>[]>([]);
   readonly offered = signal<readonly OfferedFile[]>([]);
   readonly fault = signal<string | undefined>(undefined);
+  private readonly trying = tryingWith(this.fault);
   readonly done = signal<Done | undefined>(undefined);
   readonly fitting = signal<string | undefined>(undefined);
   readonly rungs = computed(() =>
@@ -92,7 +94,7 @@ export class CarriesState {
     if (this.ladder.value?.balls.length === 0 && this.approaches.value.length === 0) return;
     await this.trying(async () => {
       this.fitting.value = CARRIES.fitting;
-      const standing = await fitPatterns(this.owner, (how) => (this.fitting.value = fittingWords(how)));
+      const standing = await doErrand(this.owner, { task: 'fit' }, (how) => (this.fitting.value = fittingWords(how)));
       if (standing.state === 'failed') this.fault.value = CARRIES.fitFailed;
       await this.load();
     });
@@ -147,14 +149,5 @@ export class CarriesState {
       await this.load();
       await this.fit();
     });
-  }
-
-  private async trying(act: () => Promise<void>): Promise<void> {
-    this.fault.value = undefined;
-    try {
-      await act();
-    } catch (error) {
-      this.fault.value = error instanceof Error ? error.message : String(error);
-    }
   }
 }

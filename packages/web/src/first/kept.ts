@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { PlanState } from '../state/plan.ts';
 import { isKept } from '../state/own.ts';
 import { got, newRecord, sent, today } from '../shell/api.ts';
+import { tryingWith } from '../shell/trying.ts';
 import { FIRST } from './words.ts';
 
 /** What is kept for the open hole and player, and keeping more. */
@@ -11,6 +12,7 @@ export class KeptState {
   readonly reason = signal('');
   readonly said = signal('');
   readonly fault = signal<string | undefined>(undefined);
+  private readonly trying = tryingWith(this.fault);
   /** The one that is asked about before it goes. */
   readonly asking = signal<string | undefined>(undefined);
   private readonly state: PlanState;
@@ -82,14 +84,5 @@ export class KeptState {
       this.asking.value = undefined;
       await this.load();
     });
-  }
-
-  private async trying(act: () => Promise<void>): Promise<void> {
-    this.fault.value = undefined;
-    try {
-      await act();
-    } catch (error) {
-      this.fault.value = error instanceof Error ? error.message : String(error);
-    }
   }
 }

@@ -1,8 +1,10 @@
-import { receivedHole, type SentHole, type Shelf, type Standing, type StoredRecord } from '@leeway/contract';
+import { receivedHole, type SentHole, type Shelf, type StoredRecord } from '@leeway/contract';
 import { type HoleGround, type PlayerFile, readClub } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import type { Done } from '../parts/Says.tsx';
 import { got, newRecord, sent, today } from '../shell/api.ts';
+import { doErrand } from '../shell/errand.ts';
+import { tryingWith } from '../shell/trying.ts';
 import { placedHole, type Reach } from './guessed.ts';
 import type { KeptLedger } from './kept.ts';
 import { reachesOf } from './reaches.ts';
@@ -10,8 +12,6 @@ import { keysOf, readTyped } from './typed.ts';
 import { accountingWords, LEDGER } from './words.ts';
 
 type Kept<K extends 'profile' | 'round' | 'ledger'> = StoredRecord<K>;
-
-const LOOK_AGAIN_MS = 400;
 
 /** Rounds of one player: those that are kept, the one that is looked at, and one that is being entered. */
 export class LedgerState {
@@ -26,6 +26,7 @@ export class LedgerState {
   /** Holes of the courses that are on the page, by the course's id. */
   readonly holes = signal<ReadonlyMap<string, readonly HoleGround[]>>(new Map());
   readonly fault = signal<string | undefined>(undefined);
+  private readonly trying = tryingWith(this.fault);
   readonly done = signal<Done | undefined>(undefined);
   readonly working = signal<string | undefined>(undefined);
 
@@ -153,17 +154,9 @@ export class LedgerState {
     const round = this.chosen.value;
     if (round === undefined) return;
     await this.trying(async () => {
-      const errand = newRecord({ task: 'ledger', round });
-      const url = `/api/players/${this.owner}/errands`;
-      let standing = await sent<Standing>(url, errand);
-      while (standing.state === 'waiting' || standing.state === 'running') {
-        this.working.value = accountingWords(standing);
-        // looked at from time to time: one after the other is the point
-        // oxlint-disable-next-line no-await-in-loop
-        await new Promise((then) => setTimeout(then, LOOK_AGAIN_MS));
-        // oxlint-disable-next-line no-await-in-loop
-        standing = await got<Standing>(`${url}/${errand.id}`);
-      }
+      const standing = await doErrand(this.owner, { task: 'ledger', round }, (now) => {
+        this.working.value = accountingWords(now);
+      });
       if (standing.state === 'failed') this.fault.value = LEDGER.failed;
       this.done.value = undefined;
       await this.load();
@@ -176,14 +169,5 @@ export class LedgerState {
     if (ground === undefined || this.holes.value.has(ground.id)) return;
     const holes = await Promise.all(ground.holes.map(async ({ url }) => receivedHole(await got<SentHole>(url))));
     this.holes.value = new Map([...this.holes.value, [ground.id, holes]]);
-  }
-
-  private async trying(act: () => Promise<void>): Promise<void> {
-    this.fault.value = undefined;
-    try {
-      await act();
-    } catch (error) {
-      this.fault.value = error instanceof Error ? error.message : String(error);
-    }
   }
 }

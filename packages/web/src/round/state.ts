@@ -11,6 +11,7 @@ import { CALM, type Wind } from '@leeway/engine';
 import { batch, computed, signal } from '@preact/signals';
 import { got, newRecord, sent, today } from '../shell/api.ts';
 import { units } from '../shell/remembered.ts';
+import { tryingWith } from '../shell/trying.ts';
 import { isKept } from '../state/own.ts';
 import type { RoundDesk, RoundHoleAnswer } from './asks.ts';
 import { fromOf, pinOf, speedOf } from './typed.ts';
@@ -51,6 +52,7 @@ export class RoundState {
   readonly asking = signal<string | undefined>(undefined);
   readonly said = signal('');
   readonly fault = signal<string | undefined>(undefined);
+  private readonly trying = tryingWith(this.fault);
 
   readonly wind = computed<Wind | undefined>(() => {
     const [speedMps, fromDeg] = [speedOf(this.speed.value, units.value), fromOf(this.from.value)];
@@ -201,15 +203,6 @@ export class RoundState {
       const { lengthM, expectedStrokes } = plan;
       return { hole, par: plan.par, lengthM, line, expectedStrokes, scores: plan.shots[0]?.scores };
     });
-  }
-
-  private async trying(act: () => Promise<void>): Promise<void> {
-    this.fault.value = undefined;
-    try {
-      await act();
-    } catch (error) {
-      this.fault.value = error instanceof Error ? error.message : String(error);
-    }
   }
 }
 

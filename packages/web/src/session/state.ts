@@ -19,9 +19,10 @@ import {
 import { batch, computed, signal } from '@preact/signals';
 import { rungsOf } from '../carries/rungs.ts';
 import { got, newRecord, today } from '../shell/api.ts';
-import { fitPatterns } from '../shell/fit.ts';
+import { doErrand } from '../shell/errand.ts';
 import { go, hrefOf } from '../shell/place.ts';
 import { units } from '../shell/remembered.ts';
+import { tryingWith } from '../shell/trying.ts';
 import { type Called, nextCall, type Option, sameOption, seedOf } from './calls.ts';
 import { ballKeyed, type Keyed, NOTHING_KEYED } from './keyed.ts';
 import { type HitBall, readLog, type SessionLog, sessionOf, type SetUp, writeLog } from './log.ts';
@@ -50,6 +51,7 @@ export class SessionState {
   readonly own = signal<Option | undefined>(undefined);
   readonly wrong = signal<string | undefined>(undefined);
   readonly fault = signal<string | undefined>(undefined);
+  private readonly trying = tryingWith(this.fault);
   /** What was just done, for those who hear the page. */
   readonly said = signal('');
   readonly fitting = signal(false);
@@ -231,7 +233,7 @@ export class SessionState {
     if (!(await unsent.flush())) this.fault.value = SESSION.notEnded;
     else
       await this.trying(async () => {
-        if (this.balls.value.length > 0) await fitPatterns(this.owner, () => undefined);
+        if (this.balls.value.length > 0) await doErrand(this.owner, { task: 'fit' }, () => undefined);
         writeLog(this.owner, undefined);
         this.log.value = undefined;
         go(hrefOf('carries', this.owner));
@@ -250,19 +252,10 @@ export class SessionState {
     if (!there || this.fitting.value || (balls !== FIRST_FIT && balls % FIT_EACH !== 0)) return;
     this.fitting.value = true;
     await this.trying(async () => {
-      await fitPatterns(this.owner, () => undefined);
+      await doErrand(this.owner, { task: 'fit' }, () => undefined);
       this.ladder.value = await got<LadderData>(this.at('ladder'));
     });
     this.fitting.value = false;
-  }
-
-  private async trying(act: () => Promise<void>): Promise<void> {
-    this.fault.value = undefined;
-    try {
-      await act();
-    } catch (error) {
-      this.fault.value = error instanceof Error ? error.message : String(error);
-    }
   }
 }
 

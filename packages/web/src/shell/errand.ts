@@ -3,9 +3,9 @@ import { got, newRecord, sent } from './api.ts';
 
 const LOOK_AGAIN_MS = 250;
 
-/** Has a player's patterns fitted, telling how that stands until it has ended. */
-export async function fitPatterns(owner: string, told: (standing: Standing) => void): Promise<Standing> {
-  const errand = newRecord({ task: 'fit' });
+/** Asks for an errand to be done for a player, telling how that stands until it has ended. */
+export async function doErrand(owner: string, task: object, told: (standing: Standing) => void): Promise<Standing> {
+  const errand = newRecord(task);
   const url = `/api/players/${owner}/errands`;
   let standing = await sent<Standing>(url, errand);
   while (standing.state === 'waiting' || standing.state === 'running') {
